@@ -1,0 +1,60 @@
+using NodaTime;
+
+namespace GroveSpec.Model.Times;
+
+/// <summary>
+/// The months of each season: the meteorological ones, three whole months each, turned by half a year in the south.
+/// Source: common practice of meteorology.
+/// </summary>
+public static class SeasonCalendar
+{
+    /// <summary>The first and last day of a season, or of a third of one.</summary>
+    /// <param name="part">Which third, or the whole.</param>
+    /// <param name="season">The season.</param>
+    /// <param name="year">The year; the season that runs over the turn of the year belongs to the one in which it ends.</param>
+    /// <param name="isSouthern">Whether the site lies south of the equator.</param>
+    /// <returns>Both days inclusive; null where the year cannot be reckoned with.</returns>
+    public static DateInterval? Days(SeasonPart part, Season season, int year, bool isSouthern)
+    {
+        if (year is < 2 or > 9997)
+        {
+            return null;
+        }
+
+        var turned = isSouthern ? (Season)(((int)season + 2) % 4) : season;
+        var first = turned switch
+        {
+            Season.Spring => new YearMonth(year, 3),
+            Season.Summer => new YearMonth(year, 6),
+            Season.Autumn => new YearMonth(year, 9),
+            _ => new YearMonth(year - 1, 12),
+        };
+        var (start, count) = part switch
+        {
+            SeasonPart.Early => (first, 1),
+            SeasonPart.Mid => (first.PlusMonths(1), 1),
+            SeasonPart.Late => (first.PlusMonths(2), 1),
+            _ => (first, 3),
+        };
+        return new DateInterval(start.OnDayOfMonth(1), start.PlusMonths(count).OnDayOfMonth(1).PlusDays(-1));
+    }
+
+    /// <summary>The first and last day of a moment that needs neither a species nor another task to be known.</summary>
+    /// <param name="moment">The moment.</param>
+    /// <param name="isSouthern">Whether the site lies south of the equator.</param>
+    /// <returns>Both days inclusive; null for stages and tasks.</returns>
+    public static DateInterval? Days(Moment moment, bool isSouthern) => moment switch
+    {
+        Moment.Day day => new DateInterval(day.Date, day.Date),
+        Moment.Month month => new DateInterval(month.Value.OnDayOfMonth(1), month.Value.OnDayOfMonth(1).PlusMonths(1).PlusDays(-1)),
+        Moment.Year year when year.Number is >= 1 and <= 9998 => new DateInterval(new LocalDate(year.Number, 1, 1), new LocalDate(year.Number, 12, 31)),
+        Moment.SeasonOfYear season => Days(season.Part, season.Season, season.Number, isSouthern),
+        _ => null,
+    };
+
+    /// <summary>The first day of such a moment.</summary>
+    /// <param name="moment">The moment.</param>
+    /// <param name="isSouthern">Whether the site lies south of the equator.</param>
+    /// <returns>The day; null for stages and tasks.</returns>
+    public static LocalDate? FirstDay(Moment moment, bool isSouthern) => Days(moment, isSouthern)?.Start;
+}

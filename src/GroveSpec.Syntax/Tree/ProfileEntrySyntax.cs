@@ -1,0 +1,9 @@
+using System.Collections.Immutable;
+
+namespace GroveSpec.Syntax.Tree;
+
+/// <summary>One entry of a species profile, with its source. Entries: botanical, common, leaves, hardiness, growth, flush, bend-limit, stage, caution.</summary>
+/// <param name="Keyword">Which entry.</param>
+/// <param name="Values">Its words, texts and quantities, in order.</param>
+/// <param name="Source">The text behind <c>source</c>, or the words <c>from memory</c> or <c>common practice</c> as a text; null when left out.</param>
+public sealed record ProfileEntrySyntax(NameSyntax Keyword, ImmutableArray<SyntaxNode> Values, TextSyntax? Source) : SyntaxNode;
