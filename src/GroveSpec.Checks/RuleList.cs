@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+using GroveSpec.Checks.Rules;
+
+namespace GroveSpec.Checks;
+
+/// <summary>The rules in the order of the language's table.</summary>
+internal static class RuleList
+{
+    /// <summary>Every rule, once.</summary>
+    public static ImmutableArray<IRule> All { get; } =
+    [
+        new EvenCount(),
+    ];
+}
