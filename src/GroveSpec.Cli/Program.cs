@@ -1,1 +1,5 @@
-return 0;
+using GroveSpec.Cli;
+using GroveSpec.Cli.Terminals;
+
+using var terminal = Terminal.OfProcess();
+return (int)GroveProgram.Run(args, terminal);

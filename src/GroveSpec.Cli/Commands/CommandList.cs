@@ -1,0 +1,16 @@
+namespace GroveSpec.Cli.Commands;
+
+/// <summary>The program's commands.</summary>
+internal static class CommandList
+{
+    /// <summary>Their names, in the order in which help tells them.</summary>
+    public static readonly string[] Names = [];
+
+    /// <summary>Makes the command of a name. Only the one that is called is ever made, because starting up must cost nothing.</summary>
+    /// <param name="name">The name.</param>
+    /// <returns>The command, or null where there is none of that name.</returns>
+    public static GroveCommand? Make(string name) => name switch
+    {
+        _ => null,
+    };
+}

@@ -1,0 +1,136 @@
+namespace GroveSpec.Cli.Files;
+
+/// <summary>Writes a file so that nobody ever finds half of it: whoever reads it meanwhile, and whoever writes it too, sees the old or the new.</summary>
+internal static class OutputFile
+{
+    /// <summary>Writes a file, in place of one that is there. A link stays, and the file it leads to is written.</summary>
+    /// <param name="name">Its path as the person gave it.</param>
+    /// <param name="folder">The full path of the folder that a relative one starts from.</param>
+    /// <param name="content">What it is to hold.</param>
+    /// <exception cref="FileTroubleException">It cannot be written; what was there before is untouched.</exception>
+    public static void Write(string name, string folder, ReadOnlySpan<byte> content)
+    {
+        try
+        {
+            var path = TargetOf(Path.GetFullPath(name, folder));
+            switch (FileFacts.Of(path).Kind)
+            {
+                case FileKind.Folder:
+                    throw new FileTroubleException(name, "it cannot be written: it is a folder.");
+                case FileKind.Other:
+                    // A device or a pipe cannot be replaced, only written to.
+                    using (var stream = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0))
+                    {
+                        stream.Write(content);
+                    }
+
+                    break;
+                default:
+                    Replace(path, content);
+                    break;
+            }
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw FileTroubleException.From(name, exception, writing: true);
+        }
+    }
+
+    /// <summary>Writes a file that must not be there yet.</summary>
+    /// <param name="name">Its path as the person gave it.</param>
+    /// <param name="folder">The full path of the folder that a relative one starts from.</param>
+    /// <param name="content">What it is to hold.</param>
+    /// <exception cref="FileTroubleException">It is there already, or cannot be written.</exception>
+    public static void Create(string name, string folder, ReadOnlySpan<byte> content)
+    {
+        try
+        {
+            var path = Path.GetFullPath(name, folder);
+            if (Path.Exists(path) || new FileInfo(path).LinkTarget is not null)
+            {
+                throw new FileTroubleException(name, "it is there already, and is left as it is. Choose another name, or move that file first.");
+            }
+
+            var partial = WritePartial(path, content, null);
+            try
+            {
+                File.Move(partial, path, overwrite: false);
+            }
+            catch
+            {
+                File.Delete(partial);
+                throw;
+            }
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw FileTroubleException.From(name, exception, writing: true);
+        }
+    }
+
+    private static void Replace(string path, ReadOnlySpan<byte> content)
+    {
+        UnixFileMode? mode = null;
+        if (File.Exists(path))
+        {
+            // Replacing would get round a file's own protection, because it needs only the folder's leave.
+            using (new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0))
+            {
+                mode = OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(path);
+            }
+        }
+
+        var partial = WritePartial(path, content, mode);
+        try
+        {
+            File.Move(partial, path, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(partial);
+            throw;
+        }
+    }
+
+    private static string WritePartial(string path, ReadOnlySpan<byte> content, UnixFileMode? mode)
+    {
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 0 };
+        // The process id keeps runs apart, the number what an earlier run with that id left behind.
+        for (var number = 0; ; number++)
+        {
+            var partial = Path.Combine(Path.GetDirectoryName(path)!, $".grovespec-{Environment.ProcessId}-{number}.part");
+            FileStream stream;
+            try
+            {
+                stream = new FileStream(partial, options);
+            }
+            catch (IOException) when (number < 1000 && File.Exists(partial))
+            {
+                continue;
+            }
+
+            try
+            {
+                using (stream)
+                {
+                    stream.Write(content);
+                    stream.Flush(flushToDisk: true);
+                }
+
+                if (!OperatingSystem.IsWindows() && mode is { } known)
+                {
+                    File.SetUnixFileMode(partial, known);
+                }
+
+                return partial;
+            }
+            catch
+            {
+                File.Delete(partial);
+                throw;
+            }
+        }
+    }
+
+    private static string TargetOf(string path) => File.ResolveLinkTarget(path, returnFinalTarget: true) is { } target ? target.FullName : path;
+}
