@@ -1,0 +1,31 @@
+using GroveSpec.Model.Quantities;
+
+namespace GroveSpec.Drawing;
+
+/// <summary>How a plate is drawn.</summary>
+public sealed record DrawingOptions
+{
+    /// <summary>The options when nobody says otherwise.</summary>
+    public static readonly DrawingOptions Default = new();
+
+    /// <summary>The units in which lengths are written.</summary>
+    public UnitSystem Units { get; init; } = UnitSystem.Metric;
+
+    /// <summary>Whether the plan carries a dial of bearings.</summary>
+    public bool ShowBearings { get; init; }
+
+    /// <summary>Whether the front shows what nearer trunks hide, as broken lines.</summary>
+    public bool ShowHidden { get; init; }
+
+    /// <summary>
+    /// Rules such as <c>@font-face</c> that go first into the plate's style block, to carry the faces with a plate that must stand alone;
+    /// empty to name the faces only. They come from the program, never from a file.
+    /// </summary>
+    public string FaceRules { get; init; } = "";
+
+    /// <summary>
+    /// What the ids inside the plate begin with, a plain word; empty for the plate's own name.
+    /// Two plates of one kind in one page need two prefixes.
+    /// </summary>
+    public string IdPrefix { get; init; } = "";
+}
