@@ -1,0 +1,219 @@
+using System.Collections.Immutable;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
+
+namespace GroveSpec.Craft.Composition;
+
+/// <summary>
+/// The trunks that stand and whose place is known, and which of them are neighbours.
+/// </summary>
+/// <remarks>
+/// Two trunks are neighbours when no third one stands between them, that is, within the circle whose diameter is the
+/// straight line from one to the other (the graph of Gabriel and Sokal 1969, "A new statistical approach to geographic
+/// variation analysis": the definition from memory); from seven trunks on, also, their gap is at most 2.5 × the median
+/// of the gaps from each trunk to its nearest. Gaps go from centre to centre. At most the 24 nearest of a trunk are
+/// looked at, which matters only where more than that stand in a heap.
+/// </remarks>
+public sealed class StandingTrunks
+{
+    /// <summary>From this many trunks on the length of a gap decides with.</summary>
+    public const int ReachMattersFrom = 7;
+
+    private const int MostNeighbours = 24;
+
+    private readonly double[] x;
+    private readonly double[] y;
+    private readonly Lazy<PointTree> tree;
+    private readonly Lazy<double[]> nearestSquares;
+    private readonly Lazy<(int[] Starts, int[] Neighbours)> neighbours;
+
+    private StandingTrunks(ImmutableArray<TrunkState> trunks)
+    {
+        Trunks = trunks;
+        var sections = ImmutableArray.CreateBuilder<TrunkSection>(trunks.Length);
+        x = new double[trunks.Length];
+        y = new double[trunks.Length];
+        for (var index = 0; index < trunks.Length; index++)
+        {
+            var place = trunks[index].Place!.Value;
+            sections.Add(new(place, trunks[index].Diameter?.Value ?? Length.Zero));
+
+            // From the first trunk on, so that even far from the origin every difference is exact.
+            x[index] = place.X.Nanometres - trunks[0].Place!.Value.X.Nanometres;
+            y[index] = place.Y.Nanometres - trunks[0].Place!.Value.Y.Nanometres;
+        }
+
+        Sections = sections.MoveToImmutable();
+        tree = new(() => new PointTree(x, y), LazyThreadSafetyMode.None);
+        nearestSquares = new(NearestSquares, LazyThreadSafetyMode.None);
+        neighbours = new(FindNeighbours, LazyThreadSafetyMode.None);
+    }
+
+    /// <summary>The trunks, in the order of the file.</summary>
+    public ImmutableArray<TrunkState> Trunks { get; }
+
+    /// <summary>Their cuts at the soil, in the same order; a trunk whose diameter is not known has one of zero.</summary>
+    public ImmutableArray<TrunkSection> Sections { get; }
+
+    /// <summary>How many there are.</summary>
+    public int Count => Trunks.Length;
+
+    /// <summary>The standing trunks of a planting.</summary>
+    /// <param name="state">Its state on a day.</param>
+    /// <returns>Those that stand and have a place.</returns>
+    public static StandingTrunks Of(PlantingState state) => new([.. state.Standing]);
+
+    /// <summary>The median of the distances from each trunk to its nearest, of an even number the smaller of the middle two; zero for fewer than two trunks.</summary>
+    public Length MedianNearestGap => Length.FromMillimetres(Math.Sqrt(MedianSquare) / Length.NanometresPerMillimetre);
+
+    /// <summary>The longest gap between neighbours; the largest length there is when fewer than seven trunks stand.</summary>
+    public Length NeighbourReach => Count < ReachMattersFrom ? Length.Largest : MedianNearestGap * 2.5;
+
+    /// <summary>The mean of the distances from each trunk to its nearest; zero for fewer than two trunks.</summary>
+    public Length MeanNearestGap
+    {
+        get
+        {
+            if (Count < 2)
+            {
+                return Length.Zero;
+            }
+
+            var sum = 0.0;
+            foreach (var square in nearestSquares.Value)
+            {
+                sum += Math.Sqrt(square);
+            }
+
+            return Length.FromMillimetres(sum / Count / Length.NanometresPerMillimetre);
+        }
+    }
+
+    /// <summary>The neighbours of a trunk.</summary>
+    /// <param name="index">Which trunk.</param>
+    /// <returns>The places of its neighbours in <see cref="Trunks"/>, the nearest first.</returns>
+    public ReadOnlySpan<int> NeighboursOf(int index)
+    {
+        var (starts, all) = neighbours.Value;
+        return all.AsSpan(starts[index], starts[index + 1] - starts[index]);
+    }
+
+    /// <summary>All pairs of neighbours, each once, the one that comes first in the file first.</summary>
+    /// <returns>The pairs, sorted.</returns>
+    public ImmutableArray<(int First, int Second)> NeighbourPairs()
+    {
+        var pairs = ImmutableArray.CreateBuilder<(int First, int Second)>();
+        for (var index = 0; index < Count; index++)
+        {
+            foreach (var other in NeighboursOf(index))
+            {
+                if (other > index)
+                {
+                    pairs.Add((index, other));
+                }
+            }
+        }
+
+        pairs.Sort((left, right) => left.First != right.First ? left.First.CompareTo(right.First) : left.Second.CompareTo(right.Second));
+        return pairs.ToImmutable();
+    }
+
+    /// <summary>The trunks near a trunk, itself left out.</summary>
+    /// <param name="index">Which trunk.</param>
+    /// <param name="reach">How near, from centre to centre, that distance included.</param>
+    /// <param name="found">Takes them, nearest first; its length sets how many are found at most.</param>
+    /// <returns>How many were found.</returns>
+    public int Near(int index, Length reach, Span<int> found)
+    {
+        Span<double> squares = found.Length <= 64 ? stackalloc double[found.Length] : new double[found.Length];
+        return tree.Value.Nearest(index, (double)reach.Nanometres * reach.Nanometres, found, squares);
+    }
+
+    /// <summary>The square of the distance between two trunks, in square nanometres, exact.</summary>
+    internal Int128 Square(int first, int second) => Rod.Square(Sections[first].Centre, Sections[second].Centre);
+
+    private double MedianSquare
+    {
+        get
+        {
+            if (Count < 2)
+            {
+                return 0;
+            }
+
+            var sorted = (double[])nearestSquares.Value.Clone();
+            Array.Sort(sorted);
+            return sorted[(Count - 1) / 2];
+        }
+    }
+
+    private double[] NearestSquares()
+    {
+        var result = new double[Count];
+        Span<int> found = stackalloc int[1];
+        Span<double> squares = stackalloc double[1];
+        for (var index = 0; index < Count; index++)
+        {
+            result[index] = tree.Value.Nearest(index, double.PositiveInfinity, found, squares) == 1 ? squares[0] : 0;
+        }
+
+        return result;
+    }
+
+    private (int[] Starts, int[] Neighbours) FindNeighbours()
+    {
+        // A hair more than the reach, so that a gap of exactly the reach is not lost to rounding; it is compared again below.
+        var reachSquare = Count < ReachMattersFrom ? double.PositiveInfinity : 6.25 * MedianSquare;
+        var searchSquare = reachSquare * (1 + 1e-9);
+        var starts = new int[Count + 1];
+        var all = new List<int>(Count * 4);
+        Span<int> found = stackalloc int[MostNeighbours];
+        Span<double> squares = stackalloc double[MostNeighbours];
+        for (var index = 0; index < Count; index++)
+        {
+            var count = tree.Value.Nearest(index, searchSquare, found, squares);
+            for (var candidate = 0; candidate < count; candidate++)
+            {
+                if (IsWithinReach(squares[candidate], reachSquare) && !IsBlocked(index, candidate, found))
+                {
+                    all.Add(found[candidate]);
+                }
+            }
+
+            starts[index + 1] = all.Count;
+        }
+
+        return (starts, [.. all]);
+    }
+
+    /// <summary>Squares of whole nanometres, rounded to 53 bits, agree to this much when they stand for the same length.</summary>
+    private static bool IsWithinReach(double square, double reachSquare) => square <= reachSquare * (1 + 1e-14);
+
+    /// <summary>Only a trunk that is nearer than the candidate can stand within the circle over the gap.</summary>
+    private bool IsBlocked(int index, int candidate, ReadOnlySpan<int> found)
+    {
+        var other = found[candidate];
+        for (var nearer = 0; nearer < candidate; nearer++)
+        {
+            if (IsBetween(found[nearer], index, other))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsBetween(int trunk, int from, int to)
+    {
+        var across = (x[trunk] - x[from]) * (x[trunk] - x[to]);
+        var along = (y[trunk] - y[from]) * (y[trunk] - y[to]);
+        var sum = across + along;
+        if (Math.Abs(sum) > 1e-14 * (Math.Abs(across) + Math.Abs(along)))
+        {
+            return sum < 0;
+        }
+
+        return ((Int128)(x[trunk] - x[from]) * (Int128)(x[trunk] - x[to])) + ((Int128)(y[trunk] - y[from]) * (Int128)(y[trunk] - y[to])) < 0;
+    }
+}
