@@ -1,3 +1,6 @@
+using GroveSpec.Craft.Composition;
+using GroveSpec.Craft.Containers;
+using GroveSpec.Craft.Views;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
@@ -9,4 +12,18 @@ namespace GroveSpec.Checks;
 /// <param name="State">Its state on the day that is judged, with the places that tape readings give.</param>
 /// <param name="Origins">Where facts were written.</param>
 /// <param name="Units">The units in which messages speak.</param>
-public sealed record CheckContext(Planting Planting, PlantingState State, IOriginTable Origins, UnitSystem Units);
+public sealed record CheckContext(Planting Planting, PlantingState State, IOriginTable Origins, UnitSystem Units)
+{
+    private StandingTrunks? standing;
+    private ContainerOutline? outline;
+    private FrontView? view;
+
+    /// <summary>The trunks that stand and have a place, with their neighbours; worked out once for all rules.</summary>
+    internal StandingTrunks Standing => standing ??= StandingTrunks.Of(State);
+
+    /// <summary>The container's rim; null when the file gives no container.</summary>
+    internal ContainerOutline? Outline => Planting.Container is null ? null : outline ??= ContainerOutline.Of(Planting.Container);
+
+    /// <summary>What the viewer sees.</summary>
+    internal FrontView View => view ??= FrontView.Of(State);
+}

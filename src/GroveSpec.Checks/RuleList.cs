@@ -9,6 +9,7 @@ internal static class RuleList
     /// <summary>Every rule, once.</summary>
     public static ImmutableArray<IRule> All { get; } =
     [
+        new ThreeInLine(),
         new EvenCount(),
     ];
 }

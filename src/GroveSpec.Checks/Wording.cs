@@ -1,4 +1,5 @@
 using System.Text;
+using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Checks;
 
@@ -22,6 +23,21 @@ internal static class Wording
 
         return shown < names.Count ? text.Append(" and ").Append(names.Count - shown).Append(" more").ToString() : text.ToString();
     }
+
+    /// <summary>A direction in the plan as a grower points it out.</summary>
+    /// <param name="bearing">The bearing.</param>
+    /// <returns>The nearest of eight, such as "to the back left".</returns>
+    public static string Toward(Bearing bearing) => (int)Math.Round(bearing.Degrees / 45) switch
+    {
+        1 => "to the back right",
+        2 => "to the right",
+        3 => "to the front right",
+        4 => "to the front",
+        5 => "to the front left",
+        6 => "to the left",
+        7 => "to the back left",
+        _ => "to the back",
+    };
 
     /// <summary>A name, cut where it is too long for a sentence.</summary>
     /// <param name="name">The name.</param>

@@ -67,5 +67,27 @@ internal sealed class Acceptances
             Remedies = [new Remedy("take this acceptance out", [new Syntax.Text.TextEdit(context.Origins.StatementOf(accepted.Origin), "")])],
         });
 
-    private static string Key(string check, IEnumerable<string> trunks) => check + '\n' + string.Join('\n', trunks.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+    /// <summary>The keys of the accept statements for a check.</summary>
+    /// <param name="context">The planting.</param>
+    /// <param name="check">The check.</param>
+    /// <returns>The keys.</returns>
+    public static HashSet<string> KeysOf(CheckContext context, CheckDescription check)
+    {
+        var keys = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var accepted in context.Planting.Accepted)
+        {
+            if (accepted.Check == check.Name)
+            {
+                keys.Add(Key(check.Name, accepted.Trunks));
+            }
+        }
+
+        return keys;
+    }
+
+    /// <summary>What an accept statement and a finding have in common: the check and the set of trunks.</summary>
+    /// <param name="check">The check's name.</param>
+    /// <param name="trunks">The trunks, in any order.</param>
+    /// <returns>The key.</returns>
+    public static string Key(string check, IEnumerable<string> trunks) => check + '\n' + string.Join('\n', trunks.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
 }

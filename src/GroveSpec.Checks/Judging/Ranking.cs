@@ -43,8 +43,18 @@ internal static class Ranking
 
             var isCounted = sorted[start].Check.IsComposition || sorted[start].Severity == Severity.Hint;
             var shown = isCounted ? Math.Min(most, end - start) : end - start;
-            told.AddRange(sorted.GetRange(start, shown));
-            if (end - start - shown is > 0 and var untold)
+            var untold = end - start - shown;
+            for (var index = start; index < end; index++)
+            {
+                // A rule that found very many has counted some of them already.
+                untold += sorted[index].Untold;
+                if (index < start + shown)
+                {
+                    told.Add(sorted[index] with { Untold = 0 });
+                }
+            }
+
+            if (untold > 0)
             {
                 told[^1] = told[^1] with
                 {

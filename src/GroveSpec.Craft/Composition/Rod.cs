@@ -48,22 +48,6 @@ public static class Rod
         return Math.Abs(closeness - limit) > 1e-12 * (closeness + limit) ? closeness < limit : PassesExactly(first, second, third, limit);
     }
 
-    /// <summary>The closeness of three trunks with what a grower can measure of it.</summary>
-    /// <param name="first">One trunk.</param>
-    /// <param name="second">Another.</param>
-    /// <param name="third">The third.</param>
-    /// <returns>The rod.</returns>
-    public static RodThroughThree Measure(in TrunkSection first, in TrunkSection second, in TrunkSection third)
-    {
-        var middle = Middle(first.Centre, second.Centre, third.Centre);
-        return middle switch
-        {
-            0 => RodThroughThree.Of(second, first, third, [1, 0, 2]),
-            1 => RodThroughThree.Of(first, second, third, [0, 1, 2]),
-            _ => RodThroughThree.Of(first, third, second, [0, 2, 1]),
-        };
-    }
-
     /// <summary>Twice the area that three places span, exact, in square nanometres; above zero when they run anticlockwise.</summary>
     internal static Int128 Cross(PlanPoint a, PlanPoint b, PlanPoint c)
     {
@@ -77,13 +61,6 @@ public static class Rod
     {
         Int128 x = to.X.Nanometres - from.X.Nanometres, y = to.Y.Nanometres - from.Y.Nanometres;
         return (x * x) + (y * y);
-    }
-
-    /// <summary>The one across from the longest side; of equal sides, the first in the order given.</summary>
-    private static int Middle(PlanPoint a, PlanPoint b, PlanPoint c)
-    {
-        Int128 acrossA = Square(b, c), acrossB = Square(a, c), acrossC = Square(a, b);
-        return acrossB >= acrossA && acrossB >= acrossC ? 1 : acrossA >= acrossC ? 0 : 2;
     }
 
     /// <summary>The length of twice (ra−rb)(a−m) − (ra+rm)(a−b), in square nanometres.</summary>

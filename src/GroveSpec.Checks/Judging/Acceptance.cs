@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using GroveSpec.Model;
+using GroveSpec.Syntax.Text;
+
+namespace GroveSpec.Checks.Judging;
+
+/// <summary>The remedy that lets a finding stand, with a reason for the grower to write.</summary>
+internal static class Acceptance
+{
+    /// <summary>Writes an accept statement behind the last of its kind, or behind the last trunk.</summary>
+    /// <param name="context">The planting.</param>
+    /// <param name="check">The check.</param>
+    /// <param name="trunks">The trunks the finding is about.</param>
+    /// <returns>The remedy; none when there is no statement to write it behind.</returns>
+    public static ImmutableArray<Remedy> Offer(CheckContext context, CheckDescription check, ImmutableArray<string> trunks)
+    {
+        if (Last(context.Planting) is not { } last)
+        {
+            return [];
+        }
+
+        var statement = context.Origins.StatementOf(last);
+        var names = trunks.IsEmpty ? "" : " " + string.Join(' ', trunks);
+        var edit = new TextEdit(statement with { Span = new TextSpan(statement.Span.End, 0) }, $"\naccept {check.Name}{names} because \"write the reason here\"");
+        return [new Remedy("let this stand, with a reason", [edit])];
+    }
+
+    private static Origin? Last(Planting planting) =>
+        !planting.Accepted.IsEmpty ? planting.Accepted[^1].Origin
+        : !planting.Tolerances.IsEmpty ? planting.Tolerances[^1].Origin
+        : !planting.Trunks.IsEmpty ? planting.Trunks[^1].Origin
+        : null;
+}
