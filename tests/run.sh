@@ -32,7 +32,7 @@ find_missing() {
   need 'command -v Rscript' r-base-core
   need 'test -d /usr/lib/R/site-library/spatstat.data' r-cran-spatstat.data
   need 'fc-list "EB Garamond" | grep -q .' fonts-ebgaramond
-  need 'fc-list "DejaVu Serif" | grep -q .' fonts-dejavu-core
+  need 'fc-list "Liberation Serif" | grep -q .' fonts-liberation
   need 'command -v fc-list' fontconfig
   need 'command -v clang || command -v gcc' clang
   need 'test -e /usr/include/zlib.h' zlib1g-dev
