@@ -1,0 +1,28 @@
+using GroveSpec.Syntax.Parsing.Generated;
+
+namespace GroveSpec.Syntax.Parsing;
+
+/// <summary>The units of quantities, as far as reading has to know them.</summary>
+internal static class Units
+{
+    /// <summary>
+    /// Whether a word behind a number is no unit but a misspelt word of the language, as in <c>height 12 diametr 3</c>.
+    /// </summary>
+    public static bool IsMisspeltWord(ReadOnlySpan<char> word) => !IsUnit(word) && Nearness.Nearest(word, WordsOfLanguage()) is not null;
+
+    /// <summary>Whether a word is a unit of the language.</summary>
+    public static bool IsUnit(ReadOnlySpan<char> word) => word switch
+    {
+        "mm" or "cm" or "m" or "in" or "ft" or "deg" or "%" or "C" or "F"
+            or "day" or "days" or "week" or "weeks" or "month" or "months" or "year" or "years" => true,
+        _ => false,
+    };
+
+    private static IEnumerable<string> WordsOfLanguage()
+    {
+        for (var type = 1; type <= Vocabulary.LastWord; type++)
+        {
+            yield return Vocabulary.TextOf(type);
+        }
+    }
+}
