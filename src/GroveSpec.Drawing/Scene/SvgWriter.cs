@@ -42,6 +42,10 @@ internal sealed class SvgWriter
         return text;
     }
 
+    /// <summary>Takes back all that was written since a place: an element that turned out to hold nothing.</summary>
+    /// <param name="place">The <see cref="Length"/> to go back to.</param>
+    public void TakeBack(int place) => length = place;
+
     /// <summary>Writes markup as it is. Never give it text from a file.</summary>
     /// <param name="markup">The markup.</param>
     public void Raw(ReadOnlySpan<char> markup)
