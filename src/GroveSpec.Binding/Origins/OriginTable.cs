@@ -1,0 +1,79 @@
+using System.Globalization;
+using GroveSpec.Checks;
+using GroveSpec.Model;
+using GroveSpec.Syntax.Text;
+using GroveSpec.Syntax.Tree;
+
+namespace GroveSpec.Binding.Origins;
+
+/// <summary>
+/// Gives statements their origins and finds them again. An origin is made of the statement's kind and names, so it stays
+/// the same while other lines change; the parts of a statement are looked up only when somebody asks.
+/// </summary>
+/// <param name="file">The path of the planting's own file.</param>
+internal sealed class OriginTable(string file) : IOriginTable
+{
+    private readonly Dictionary<string, OriginEntry> entries = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> repeats = new(StringComparer.Ordinal);
+
+    /// <summary>A name as a piece of an origin: the marks that join pieces are written in another way.</summary>
+    /// <param name="name">The name.</param>
+    /// <returns>The piece.</returns>
+    public static string Piece(string name) => name.AsSpan().IndexOfAny('~', '/') < 0
+        ? name
+        : name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
+
+    /// <summary>Gives a statement its origin.</summary>
+    /// <param name="id">Its name; a second statement of the same name gets <c>~2</c> behind it, a third <c>~3</c>.</param>
+    /// <param name="entry">What stands behind it.</param>
+    /// <returns>The origin.</returns>
+    public Origin Add(string id, OriginEntry entry)
+    {
+        if (entries.TryAdd(id, entry))
+        {
+            return new Origin(id);
+        }
+
+        var count = repeats.GetValueOrDefault(id, 1) + 1;
+        repeats[id] = count;
+        var own = string.Create(CultureInfo.InvariantCulture, $"{id}~{count}");
+        entries[own] = entry;
+        return new Origin(own);
+    }
+
+    /// <inheritdoc/>
+    public SourceSpan Locate(Origin origin)
+    {
+        if (origin.Id is null || Find(origin.Id, out var part) is not { } entry)
+        {
+            return new SourceSpan(file, new TextSpan(0, 0));
+        }
+
+        return new SourceSpan(entry.File, PartPlaces.Find(entry, part));
+    }
+
+    /// <inheritdoc/>
+    public SourceSpan StatementOf(Origin origin) => origin.Id is not null && Find(origin.Id, out _) is { } entry
+        ? new SourceSpan(entry.File, entry.Row?.Span ?? entry.Statement.Span)
+        : new SourceSpan(file, new TextSpan(0, 0));
+
+    private OriginEntry? Find(string id, out string part)
+    {
+        part = "";
+        if (entries.TryGetValue(id, out var entry))
+        {
+            return entry;
+        }
+
+        for (var slash = id.LastIndexOf('/'); slash > 0; slash = id.LastIndexOf('/', slash - 1))
+        {
+            if (entries.TryGetValue(id[..slash], out entry))
+            {
+                part = id[(slash + 1)..];
+                return entry;
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,23 @@
+namespace GroveSpec.Binding.Quantities;
+
+/// <summary>What a number counts.</summary>
+internal enum QuantityKind
+{
+    /// <summary>A distance.</summary>
+    Length,
+
+    /// <summary>An angle or a bearing.</summary>
+    Angle,
+
+    /// <summary>A part of a whole.</summary>
+    Share,
+
+    /// <summary>A span of calendar time.</summary>
+    Time,
+
+    /// <summary>A temperature of the air.</summary>
+    Temperature,
+
+    /// <summary>A bare number.</summary>
+    Count,
+}
