@@ -85,6 +85,7 @@ internal sealed class PlantingBinder
         }
 
         BindSpecies(trunkBinder, used);
+        TellNoPlanting();
         return new BoundPlanting(Planting(), origins, [.. findings], [.. used]);
     }
 
@@ -108,6 +109,29 @@ internal sealed class PlantingBinder
         Muted = muted.DrainToImmutable(),
         Profiles = profiles.DrainToImmutable(),
     };
+
+    private void TellNoPlanting()
+    {
+        if (trunks.Count == 0)
+        {
+            return;
+        }
+
+        foreach (var statement in tree.Statements)
+        {
+            if (statement is Statement.Planting)
+            {
+                return;
+            }
+        }
+
+        var start = new TextSpan(tree.Text.Content.StartsWith('\uFEFF') ? 1 : 0, 0);
+        var finding = scope.Tell(FileDescriptions.NoPlanting, start, "This planting has no name: begin the file with planting \"…\".");
+        scope.Amend(finding with
+        {
+            Remedies = [new Remedy("name the planting", [new TextEdit(scope.Place(start), "planting \"Unnamed\"\n")])],
+        });
+    }
 
     private void TakeName(Statement statement)
     {

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace GroveSpec.Checks;
 
-/// <summary>The checks of the file itself: what the language, and not the composition, asks of a text.</summary>
+/// <summary>The checks that are made while a text is read and bound: what the language, and not the composition, asks of a file.</summary>
 public static class FileDescriptions
 {
     /// <summary>A line, or a part of one, could not be read.</summary>
@@ -185,56 +185,6 @@ public static class FileDescriptions
         Source = "the language",
     };
 
-    /// <summary>Something about the whole planting is not said, and the usual is taken.</summary>
-    public static readonly CheckDescription DefaultTaken = new()
-    {
-        Name = "default-taken",
-        Severity = Severity.Hint,
-        Meaning = "Something about the whole planting is not said, and the usual is taken.",
-        Explanation = "The checks and the drawings go by what is taken. Say it in the file if it differs, or to make plain that it is meant.",
-        Source = "the language",
-    };
-
-    /// <summary>It is not known where a trunk stands.</summary>
-    public static readonly CheckDescription NoPlace = new()
-    {
-        Name = "no-place",
-        Severity = Severity.Warning,
-        Meaning = "It is not known where a trunk stands.",
-        Explanation = "A trunk is placed by its own at, or by tape readings to at least three trunks whose places are known and that do not stand in one line. Until then it is left out of the drawings and of every check that needs places.",
-        Source = "plane geometry: two distances leave two places, a third decides",
-    };
-
-    /// <summary>A trunk has no diameter or no height.</summary>
-    public static readonly CheckDescription NoSize = new()
-    {
-        Name = "no-size",
-        Severity = Severity.Hint,
-        Meaning = "A trunk has no diameter or no height.",
-        Explanation = "It is drawn, but every check that needs the size leaves it out.",
-        Source = "the language",
-    };
-
-    /// <summary>No trunk plays a role of this file.</summary>
-    public static readonly CheckDescription UnusedRole = new()
-    {
-        Name = "unused-role",
-        Severity = Severity.Hint,
-        Meaning = "No trunk plays a role of this file.",
-        Explanation = "A role without trunks has no effect. It may be left over, or the trunks may name another.",
-        Source = "the language",
-    };
-
-    /// <summary>An accept no longer matches any finding.</summary>
-    public static readonly CheckDescription StaleAccept = new()
-    {
-        Name = "stale-accept",
-        Severity = Severity.Hint,
-        Meaning = "An accept no longer matches any finding.",
-        Explanation = "What it let stand is gone, perhaps because a trunk was moved. Take the line out, so that it cannot hide a new finding by chance.",
-        Source = "the language",
-    };
-
     /// <summary>The same finding is accepted twice.</summary>
     public static readonly CheckDescription TwiceAccepted = new()
     {
@@ -252,46 +202,6 @@ public static class FileDescriptions
         Severity = Severity.Warning,
         Meaning = "An accept or a mute gives no reason.",
         Explanation = "It works, but in a year nobody knows whether it still should. Write a few words for whoever reads it next.",
-        Source = "common practice",
-    };
-
-    /// <summary>A tolerance sets a limit that the check cannot work with.</summary>
-    public static readonly CheckDescription LimitOutOfRange = new()
-    {
-        Name = "limit-out-of-range",
-        Severity = Severity.Error,
-        Meaning = "A tolerance sets a limit that the check cannot work with.",
-        Explanation = "The check keeps its own limit until the tolerance is mended. The message gives the unit and the range.",
-        Source = "the language",
-    };
-
-    /// <summary>Tasks wait on each other in a circle, or one waits on itself.</summary>
-    public static readonly CheckDescription TaskCircle = new()
-    {
-        Name = "task-circle",
-        Severity = Severity.Error,
-        Meaning = "Tasks wait on each other in a circle, or one waits on itself.",
-        Explanation = "None of them can ever begin. Take one of the links out.",
-        Source = "the language",
-    };
-
-    /// <summary>A task belongs to another that is not of the kind it needs.</summary>
-    public static readonly CheckDescription WrongTask = new()
-    {
-        Name = "wrong-task",
-        Severity = Severity.Error,
-        Meaning = "A task belongs to another that is not of the kind it needs.",
-        Explanation = "Wire is taken off where a wire task put it on, and a sacrifice branch is removed where a sacrifice task let it grow.",
-        Source = "the language",
-    };
-
-    /// <summary>A reading does not go with what is known of the trunk.</summary>
-    public static readonly CheckDescription UnlikelyReading = new()
-    {
-        Name = "unlikely-reading",
-        Severity = Severity.Hint,
-        Meaning = "A reading does not go with what is known of the trunk.",
-        Explanation = "Trunks do not get thinner, and cannot be measured before they were raised, after they were removed or after the day that is shown. Readings are history and are never changed for you: look whether the number, the date or the trunk's name is wrong.",
         Source = "common practice",
     };
 
@@ -355,29 +265,14 @@ public static class FileDescriptions
         Source = "the language",
     };
 
-    /// <summary>A check could not be carried out.</summary>
-    public static readonly CheckDescription CheckFailed = new()
-    {
-        Name = "check-failed",
-        Severity = Severity.Warning,
-        Meaning = "A check could not be carried out.",
-        Explanation = "This is a fault of the program, not of the file. Everything else was checked. Please report it with the file that shows it.",
-        Source = "the language",
-    };
-
     /// <summary>All of them, sorted by name.</summary>
     public static ImmutableArray<CheckDescription> All { get; } =
     [
-        CheckFailed,
         Contradiction,
-        DefaultTaken,
         EmptyReason,
         EndsBeforeStart,
-        LimitOutOfRange,
         MisspeltWord,
-        NoPlace,
         NoPlanting,
-        NoSize,
         NoSuchDate,
         NotClosed,
         NotShared,
@@ -388,21 +283,16 @@ public static class FileDescriptions
         OutOfRange,
         SaidTwice,
         SimilarNames,
-        StaleAccept,
-        TaskCircle,
         TooLarge,
         TwiceAccepted,
         TwiceNamed,
         UnknownCheck,
         UnknownName,
         UnknownSpecies,
-        UnlikelyReading,
-        UnusedRole,
         UseCircle,
         UseNotFound,
         UseOutsideFolder,
         UseTooDeep,
         UseTooLarge,
-        WrongTask,
     ];
 }

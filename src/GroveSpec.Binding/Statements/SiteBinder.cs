@@ -63,7 +63,7 @@ internal sealed class SiteBinder(BindingScope scope)
                     break;
                 case Clause.Frost first:
                     frost = first;
-                    site = site with { FirstFrost = scope.Dates.Annual(first.Date, "The first frost") is { } day ? new(day, origin.Part("first-frost")) : null };
+                    site = site with { FirstFrost = scope.Dates.Annual(first.Date, "The first frost") is { } annual ? new(annual, origin.Part("first-frost")) : null };
                     break;
                 case Clause.Means means:
                     site = site with { MonthlyMeans = Means(means) is { } twelve ? new(twelve, origin.Part("means")) : null };
