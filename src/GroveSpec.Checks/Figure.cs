@@ -32,4 +32,8 @@ public abstract record Figure
     /// <summary>A trunk itself, ringed.</summary>
     /// <param name="Name">Its name.</param>
     public sealed record Ring(string Name) : Figure;
+
+    /// <summary>A piece of work, numbered in its row of the timeline.</summary>
+    /// <param name="Task">The task's name.</param>
+    public sealed record Work(string Task) : Figure;
 }

@@ -8,7 +8,8 @@ internal sealed class StyleSheet
 {
     private readonly List<(string Selector, string Declarations)> rules =
     [
-        (".gs text", "fill:$ink"),
+        // On the root, to be inherited: a rule on the text elements would outweigh those on their classes.
+        (".gs", "fill:$ink"),
         (".gs-paper", "fill:$paper"),
         (".gs-title", "fill:$ink"),
         (".gs-remark", "font-style:italic;fill:$soft"),
