@@ -27,8 +27,8 @@ public static class Checker
             found.AddRange(Look(rule, context, limits.For(rule.Description)));
         }
 
-        found = OneFactOnce.Keep(found);
         found.RemoveAll(finding => IsMuted(finding.Check, context));
+        found = OneFactOnce.Keep(found);
         var acceptances = new Acceptances(context);
         var (standing, accepted) = acceptances.Divide(found);
         standing.AddRange(acceptances.Stale().Where(finding => !IsMuted(finding.Check, context)));

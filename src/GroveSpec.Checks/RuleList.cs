@@ -10,6 +10,19 @@ internal static class RuleList
     public static ImmutableArray<IRule> All { get; } =
     [
         new ThreeInLine(),
+        new EvenGaps(),
+        new EvenGapsInView(),
+        new TwinDiameters(),
+        new TwinHeights(),
+        new WideButShort(),
+        new ThinButTall(),
+        new HiddenTrunk(),
+        new DepthReversed(),
+        new LevelTops(),
+        new CentredMain(),
         new EvenCount(),
+        new Touching(),
+        new NearRim(),
+        new OffContainer(),
     ];
 }

@@ -24,6 +24,22 @@ internal static class Wording
         return shown < names.Count ? text.Append(" and ").Append(names.Count - shown).Append(" more").ToString() : text.ToString();
     }
 
+    /// <summary>A part in percent.</summary>
+    /// <param name="percent">The part.</param>
+    /// <returns>Such as "2.4 %", or "under 0.1 %" for less than can be shown.</returns>
+    public static string Percent(double percent) => percent is > 0 and < 0.05 ? "under 0.1 %" : LengthWording.Say(percent, percent < 9.95 ? 1 : 0) + " %";
+
+    /// <summary>A whole number with its ending.</summary>
+    /// <param name="number">From 1.</param>
+    /// <returns>Such as "2nd".</returns>
+    public static string Ordinal(int number) => number + ((number % 100) is >= 11 and <= 13 ? "th" : (number % 10) switch
+    {
+        1 => "st",
+        2 => "nd",
+        3 => "rd",
+        _ => "th",
+    });
+
     /// <summary>A direction in the plan as a grower points it out.</summary>
     /// <param name="bearing">The bearing.</param>
     /// <returns>The nearest of eight, such as "to the back left".</returns>

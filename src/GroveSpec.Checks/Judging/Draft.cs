@@ -15,8 +15,9 @@ internal static class Draft
     /// <param name="clause">The clause of each trunk's statement that it is about, such as "at" or "height".</param>
     /// <param name="about">The trunks; the finding's place is with the first, the others are related places.</param>
     /// <param name="message">The sentence.</param>
+    /// <param name="beside">Other trunks that it is not about but that show why, as further related places.</param>
     /// <returns>The finding, to which the rule adds what was measured.</returns>
-    public static Finding Of(CheckContext context, CheckDescription check, string clause, IReadOnlyList<TrunkState> about, string message)
+    public static Finding Of(CheckContext context, CheckDescription check, string clause, IReadOnlyList<TrunkState> about, string message, IEnumerable<TrunkState>? beside = null)
     {
         var names = ImmutableArray.CreateBuilder<string>(about.Count);
         foreach (var trunk in about)
@@ -27,9 +28,9 @@ internal static class Draft
         names.Sort(StringComparer.Ordinal);
         var trunks = names.MoveToImmutable();
         var related = ImmutableArray.CreateBuilder<RelatedPlace>();
-        for (var index = 1; index < about.Count && index <= MostRelated; index++)
+        foreach (var trunk in about.Skip(1).Concat(beside ?? []).Take(MostRelated))
         {
-            related.Add(new(context.Origins.Locate(OriginOf(about[index], clause)), Wording.Name(about[index].Name)));
+            related.Add(new(context.Origins.Locate(OriginOf(trunk, clause)), Wording.Name(trunk.Name)));
         }
 
         return new Finding

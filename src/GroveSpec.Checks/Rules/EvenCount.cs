@@ -1,17 +1,20 @@
-using System.Collections.Immutable;
+using GroveSpec.Checks.Judging;
+using GroveSpec.Model.States;
 
 namespace GroveSpec.Checks.Rules;
 
 /// <summary>An even number of standing trunks, under ten.</summary>
 internal sealed class EvenCount : IRule
 {
+    private const int NobodyCountsFrom = 10;
+
     /// <inheritdoc/>
     public CheckDescription Description { get; } = new()
     {
         Name = "even-count",
         Severity = Severity.Hint,
         Meaning = "The planting has an even number of trunks, under ten.",
-        Explanation = "An even number falls into pairs and halves that the eye finds at once; an odd one keeps it moving. From ten trunks on nobody counts. Two trunks, one large and one small, are a pairing of their own and are let be.",
+        Explanation = "An even number falls into pairs and halves that the eye finds at once; an odd one keeps it moving. From ten trunks on nobody counts. Planned and removed trunks are not counted.",
         Source = "common practice",
         IsComposition = true,
     };
@@ -19,22 +22,31 @@ internal sealed class EvenCount : IRule
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CheckContext context, double limit)
     {
-        var standing = context.State.Trunks.Where(trunk => trunk.Presence == Model.States.Presence.Standing).Select(trunk => trunk.Trunk).ToImmutableArray();
-        if (standing.Length is 0 or 2 or >= 10 || standing.Length % 2 != 0)
+        var count = context.State.Trunks.Count(trunk => trunk.Presence == Presence.Standing);
+        if (count is 0 or >= NobodyCountsFrom || count % 2 != 0)
         {
             return [];
         }
 
+        var last = context.State.Trunks.Last(trunk => trunk.Presence == Presence.Standing);
+        var number = count switch
+        {
+            2 => "Two",
+            4 => "Four",
+            6 => "Six",
+            _ => "Eight",
+        };
         return
         [
             new Finding
             {
                 Check = Description,
                 Severity = Description.Severity,
-                Place = context.Origins.Locate(standing[^1].Origin),
-                Message = $"{standing.Length} trunks stand here, an even number: one more, or one fewer, would keep the group from falling into halves.",
-                Measured = standing.Length,
+                Place = context.Origins.Locate(last.Trunk.Origin),
+                Message = $"{number} trunks stand here, an even number, which the eye splits into pairs: one more, or one fewer, would keep it moving.",
+                Measured = count,
                 Unit = "trunks",
+                Remedies = Acceptance.Offer(context, Description, []),
             },
         ];
     }

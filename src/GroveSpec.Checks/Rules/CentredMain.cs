@@ -1,0 +1,86 @@
+using GroveSpec.Checks.Judging;
+using GroveSpec.Craft.Composition;
+using GroveSpec.Model.Judgement;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
+
+namespace GroveSpec.Checks.Rules;
+
+/// <summary>The largest trunk stands on the centre line of the container as the viewer sees it.</summary>
+internal sealed class CentredMain : IRule
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new()
+    {
+        Name = "centred-main",
+        Severity = Severity.Warning,
+        Limit = new(8, ToleranceUnit.Percent, 0, 50),
+        Meaning = "The largest trunk stands on the centre line of the container.",
+        Explanation = "On the centre line the largest trunk cuts the picture into equal halves and leaves the others no weight to balance. A place about a third of the way in is where most growers put it. The measure is the distance from its centre to the middle of the container, across the view, in percent of the container's width as the viewer sees it.",
+        Source = "common practice",
+        IsComposition = true,
+    };
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(CheckContext context, double limit)
+    {
+        if (context.Outline is not { } outline || context.Standing.Count < 2 || Largest(context) is not { } largest)
+        {
+            return [];
+        }
+
+        // Facing the viewer's way, the viewer's right hand lies a quarter turn before the bearing of the place they stand at.
+        var right = new Bearing(context.View.Frame.From.Degrees - 90);
+        var (least, greatest) = outline.Reach(right);
+        var place = largest.Place!.Value;
+        var across = (place.X * right.Rightward) + (place.Y * right.Backward);
+        var offset = across - ((least + greatest) * 0.5);
+        var distance = offset < Length.Zero ? -offset : offset;
+        if (!Likeness.IsAtMostPart(distance, greatest - least, limit))
+        {
+            return [];
+        }
+
+        var width = greatest - least;
+        var percent = 100.0 * distance.Nanometres / width.Nanometres;
+        var name = Wording.Name(largest.Name);
+        var stands = distance == Length.Zero
+            ? $"stands on the centre line of the container"
+            : $"stands {LengthWording.Say(distance, context.Units)} to the viewer's {(offset < Length.Zero ? "left" : "right")} of the container's centre line, {Wording.Percent(percent)} of its width of {LengthWording.Say(width, context.Units)}";
+        var needed = LengthWording.Say(Length.FromMillimetres(Math.Floor(((width * (limit / 100)) - distance).Millimetres) + 1), context.Units);
+        var side = distance == Length.Zero ? "to either side" : $"further to the {(offset < Length.Zero ? "left" : "right")}";
+        var advice = context.Planting.IsFixed(largest.Trunk)
+            ? "Set the planting off the middle when it is next repotted, or let it stand with a reason."
+            : $"Move it {needed} or more {side}, or let it stand with a reason.";
+        return
+        [
+            Draft.Of(context, Description, "at", [largest], $"{name}, the largest trunk, {stands}. {advice}") with
+            {
+                Measured = percent,
+                Limit = limit,
+                Unit = "%",
+                Weight = -percent,
+                Figures = [new Figure.Ring(largest.Name)],
+            },
+        ];
+    }
+
+    /// <summary>The widest; of equals the tallest, then the first in the file. None where no diameter is known.</summary>
+    private static TrunkState? Largest(CheckContext context)
+    {
+        TrunkState? largest = null;
+        foreach (var trunk in context.Standing.Trunks)
+        {
+            if (trunk.Diameter is { } diameter
+                && (largest is null || diameter.Value > largest.Diameter!.Value.Value
+                    || (diameter.Value == largest.Diameter!.Value.Value && Height(trunk) > Height(largest))))
+            {
+                largest = trunk;
+            }
+        }
+
+        return largest;
+    }
+
+    private static Length Height(TrunkState trunk) => trunk.Height?.Value ?? Length.Zero;
+}
