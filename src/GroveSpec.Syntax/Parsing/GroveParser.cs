@@ -1,8 +1,4 @@
 using System.Collections.Immutable;
-using Antlr4.Runtime;
-using Antlr4.Runtime.Atn;
-using Antlr4.Runtime.Misc;
-using GroveSpec.Syntax.Parsing.Generated;
 using GroveSpec.Syntax.Text;
 using GroveSpec.Syntax.Tree;
 
@@ -14,13 +10,16 @@ public static class GroveParser
     /// <summary>Reads any text; it never throws, and takes time in proportion to the text's length.</summary>
     /// <param name="text">The text of a file, whatever it holds.</param>
     /// <returns>The tree, with a problem for each place that could not be read. At most 8,388,608 characters and 120,000 lines are read, lines of up to 100,000 characters and words of up to 10,000; what lies beyond is kept in the tree as text and told.</returns>
-    public static SyntaxTree Parse(SourceText text)
+    public static SyntaxTree Parse(SourceText text) => Parse(text, isPlainAllowed: true);
+
+    /// <summary>Reads a text, on request with the generated parser alone, so that a test can hold the short way to it.</summary>
+    internal static SyntaxTree Parse(SourceText text, bool isPlainAllowed)
     {
         ArgumentNullException.ThrowIfNull(text);
         var problems = new ProblemList();
         var scanner = new Scanner(text.Content, problems);
         scanner.Scan();
-        var reader = new StatementReader(text.Content, scanner, problems);
+        var reader = new StatementReader(text.Content, scanner, problems, isPlainAllowed);
         var statements = ImmutableArray.CreateBuilder<Statement>(scanner.Slices.Count);
         foreach (var slice in scanner.Slices)
         {

@@ -20,10 +20,14 @@ internal sealed class StatementReader
     private readonly StrictErrorStrategy strict = new();
     private readonly ForgivingErrorStrategy forgiving;
     private readonly TreeBuilder builder;
+    private readonly PlainTrunk plainTrunk;
+    private readonly bool isPlainAllowed;
     private Grove? parser;
 
-    public StatementReader(string content, Scanner scanner, ProblemList problems)
+    public StatementReader(string content, Scanner scanner, ProblemList problems, bool isPlainAllowed)
     {
+        plainTrunk = new PlainTrunk(content, scanner);
+        this.isPlainAllowed = isPlainAllowed;
         this.scanner = scanner;
         stream = new GrammarTokenStream(content);
         report = new TroubleReport(problems, stream);
@@ -41,6 +45,11 @@ internal sealed class StatementReader
         if (slice.Head == 0)
         {
             return new Statement.Empty { Span = new TextSpan(scanner.Tokens[slice.FirstToken].Span.Start, 0), FirstToken = slice.FirstToken, TokenCount = slice.TokenCount };
+        }
+
+        if (slice.Head == Grove.TRUNK && isPlainAllowed && plainTrunk.Read(slice) is { } trunk)
+        {
+            return trunk;
         }
 
         var isOdd = Fill(slice);
