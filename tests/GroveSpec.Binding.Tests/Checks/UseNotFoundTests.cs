@@ -1,0 +1,24 @@
+using Xunit;
+
+namespace GroveSpec.Binding.Tests.Checks;
+
+public sealed class UseNotFoundTests
+{
+    [Fact]
+    public void A_file_that_is_not_there_is_told()
+    {
+        var assessment = Planted.Under("use \"roles.grove\"");
+        var finding = assessment.Only("use-not-found");
+        Assert.Equal("\"roles.grove\"", assessment.Underlined(finding));
+        Assert.Contains("There is no file", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_empty_name_is_told()
+    {
+        var assessment = Planted.Under("use \"\"");
+        var finding = assessment.Only("use-not-found");
+        Assert.Equal("\"\"", assessment.Underlined(finding));
+        Assert.Contains("No file is named", finding.Message, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,67 @@
+using CsCheck;
+using GroveSpec.Model;
+using GroveSpec.Tests.Shared;
+using Xunit;
+
+namespace GroveSpec.Binding.Tests;
+
+public sealed class OriginTests
+{
+    private const string Text = """
+        planting "P"
+        # a line
+        trunk A at 0, 0 mm height 100 mm
+        trunk B at 50, 0 mm diameter 9 mm role lee
+        role lee { aim height 300 mm by 2030 aim diameter 30 mm by 2030 }
+        tape A to B 50 mm
+        tape A to B 51 mm
+        measured 2026-10-30 {
+          A diameter 9 mm height 101 mm
+        }
+        """;
+
+    [Fact]
+    public void Changing_one_line_leaves_the_origins_of_all_others()
+    {
+        var before = Planted.Of(Text).Planting;
+        var after = Planted.Of(Text.Replace("# a line", "concept \"new\"\n\n# longer, above all else", StringComparison.Ordinal)).Planting;
+        Assert.Null(PlantingEquality.FirstDifference(before with { Concept = after.Concept }, after));
+    }
+
+    [Theory]
+    [InlineData("trunk:A", "A")]
+    [InlineData("trunk:A/height", "height 100 mm")]
+    [InlineData("trunk:A/nothing", "A")]
+    [InlineData("trunk:B/role", "role lee")]
+    [InlineData("role:lee/aim~2", "aim diameter 30 mm by 2030")]
+    [InlineData("reading:2026-10-30:A", "A")]
+    [InlineData("reading:2026-10-30:A/height", "height 101 mm")]
+    [InlineData("tape:A-B~2/distance", "51 mm")]
+    [InlineData("head:planting", "\"P\"")]
+    [InlineData("nothing", "")]
+    [InlineData("default", "")]
+    public void An_origin_is_found_where_it_was_written(string origin, string written)
+    {
+        var assessment = Planted.Of(Text);
+        Assert.Equal(written, assessment.Tree.Text.Slice(assessment.Origins.Locate(new Origin(origin)).Span));
+    }
+
+    [Theory]
+    [InlineData("trunk:A/height", "trunk A at 0, 0 mm height 100 mm")]
+    [InlineData("reading:2026-10-30:A/height", "A diameter 9 mm height 101 mm")]
+    [InlineData("tape:A-B~2", "tape A to B 51 mm")]
+    public void The_statement_of_an_origin_is_the_whole_of_it(string origin, string written)
+    {
+        var assessment = Planted.Of(Text);
+        Assert.Equal(written, assessment.Tree.Text.Slice(assessment.Origins.StatementOf(new Origin(origin)).Span));
+    }
+
+    [Fact]
+    public void Names_that_look_like_parts_are_kept_apart() =>
+        Gen.OneOfConst("A", "B", "~2", "A~2", "~", "~0", "A/height", "/").Array[1, 6].Sample(names =>
+        {
+            var table = new Origins.OriginTable("f");
+            var ids = names.Select(name => table.Add("trunk:" + Origins.OriginTable.Piece(name), default).Id).ToArray();
+            return ids.Distinct(StringComparer.Ordinal).Count() == ids.Length;
+        });
+}
