@@ -10,6 +10,8 @@ namespace GroveSpec.Binding.Tests.Quantities;
 
 public sealed class LengthTests
 {
+    private static readonly long[] Factors = [1_000_000, 10_000_000, 25_400_000, 304_800_000];
+
     // NIST SP 811 appendix B.8: 1 in = 25.4 mm and 1 ft = 304.8 mm, both exactly.
     [Theory]
     [InlineData("1 in", 25_400_000)]
@@ -25,7 +27,7 @@ public sealed class LengthTests
     [InlineData("0.1 in", 2_540_000)]
     [InlineData("0.3 in", 7_620_000)]
     [InlineData("33.1 mm", 33_100_000)]
-    [InlineData("3280.8398950131 ft", 999_999_999_999)]
+    [InlineData("3280.8398950131 ft", 1_000_000_000_000)]
     [InlineData("1000 m", 1_000_000_000_000)]
     public void A_length_is_taken_to_the_nanometre(string written, long nanometres)
     {
@@ -56,7 +58,7 @@ public sealed class LengthTests
 
     [Fact]
     public void Rounding_agrees_with_exact_fractions_at_any_length() =>
-        Gen.Select(Gen.Int[0, 999_999], Gen.Char['0', '9'].Array[0, 40], Gen.OneOfConst(1_000_000L, 10_000_000L, 25_400_000L, 304_800_000L), Gen.Bool).Sample((whole, decimals, factor, isNegative) =>
+        Gen.Select(Gen.Int[0, 999_999], Gen.Char['0', '9'].Array[0, 40], Gen.Int[0, Factors.Length - 1].Select(index => Factors[index]), Gen.Bool).Sample((whole, decimals, factor, isNegative) =>
         {
             var text = (isNegative ? "-" : "") + whole.ToString(CultureInfo.InvariantCulture) + (decimals.Length == 0 ? "" : "." + new string(decimals));
             var digits = BigInteger.Parse(whole.ToString(CultureInfo.InvariantCulture) + new string(decimals), CultureInfo.InvariantCulture);
