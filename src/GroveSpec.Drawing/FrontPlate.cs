@@ -11,7 +11,8 @@ public static class FrontPlate
 {
     private const double NoteLine = 17;
     private const double NoteSize = 13;
-    private const double WidestName = 150;
+    private const double WidestName = 260;
+    private const double WidestNameOfMany = 170;
     private const int MostNames = 120;
 
     /// <summary>Draws the plate.</summary>
@@ -70,7 +71,7 @@ public static class FrontPlate
             new Box(FrontScene.PictureLeft, Plate.HeadingFoot + 4, FrontScene.PageWidth - 14, foot),
             name => figures.GetValueOrDefault(name),
             CentreOf(scene),
-            scene.Picture);
+            scene.Picture with { Bottom = scene.Ground?.Rim.Max(spot => spot.Y) ?? scene.Picture.Bottom });
         FindingMarks.DrawGaps(svg, gaps, bandTop);
         names.Draw(svg, nameTop);
         for (var line = 0; line < notes.Count; line++)
@@ -151,8 +152,13 @@ public static class FrontPlate
         private Names(List<FrontScene.Standing> trees)
         {
             this.trees = trees;
-            size = trees.Count <= 12 ? 20 : trees.Count <= 30 ? 16 : 13;
-            shown = [.. trees.Select(tree => DrawnText.Shortened(DrawnText.Clean(tree.Trunk.Trunk.Name), WidestName, size, Face.Italic))];
+            var names = trees.Select(tree => DrawnText.Clean(tree.Trunk.Trunk.Name)).ToList();
+
+            // Letters shrink for many names and for long ones before any name is cut short.
+            var longest = names.Select(name => TextMetrics.ReservedWidth(name, 1, Face.Italic)).DefaultIfEmpty(0).Max();
+            var widest = trees.Count <= 60 ? WidestName : WidestNameOfMany;
+            size = Math.Clamp(Math.Floor(widest / Math.Max(1, longest)), 13, trees.Count <= 12 ? 20 : trees.Count <= 30 ? 16 : 14);
+            shown = [.. names.Select(name => DrawnText.Shortened(name, widest, size, Face.Italic))];
             (places, rows) = NameRows.Arrange(
                 [.. trees.Select(tree => tree.Trunk.Foot.X)],
                 [.. shown.Select(name => TextMetrics.ReservedWidth(name, size, Face.Italic))],

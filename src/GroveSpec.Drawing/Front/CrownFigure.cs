@@ -70,30 +70,56 @@ internal sealed class CrownFigure
         return centre + (0.6 * (trunk.MiddleAcross(y) - centre));
     }
 
+    /// <summary>A rounded crown: the line round a handful of masses of leaf, with clefts between them.</summary>
     private static Spot[] Rounded(TrunkFigure trunk, ref Wobble hand, double radius, double top, double height)
     {
-        const int Steps = 96;
-        var middle = top + (height * 0.58);
-        var uneven = hand.NextUndulation();
-        var (bulges, turned) = (Math.Round(hand.Between(2.6, 4.4)), hand.Between(0, Math.PI));
-        var (leftward, rightward) = (hand.Between(0.92, 1.06), hand.Between(0.92, 1.06));
+        const int Steps = 120;
+        const double Above = 0.56;
+        var middle = top + (height * Above);
+        var count = (int)hand.Between(6, 9);
+        var turned = hand.Between(-0.25, 0.25);
+        Span<(double X, double Y, double Radius)> masses = stackalloc (double, double, double)[9];
+        masses[0] = (0, 0, 0.66);
+        for (var mass = 1; mass <= count; mass++)
+        {
+            // The first stands at the very top, so that the crown ends where the trunk does.
+            var angle = mass == 1 ? 0 : ((mass - 1) * Math.Tau / count) + turned + hand.Between(-0.22, 0.22);
+            var (out1, size) = mass == 1 ? (0.56, 0.44) : (hand.Between(0.52, 0.68), hand.Between(0.33, 0.46));
+            masses[mass] = (Math.Sin(angle) * out1, Math.Cos(angle) * out1, size);
+        }
+
+        Span<double> reach = stackalloc double[Steps];
+        var widest = 0.0;
+        for (var step = 0; step < Steps; step++)
+        {
+            var (across, up) = Math.SinCos(step * Math.Tau / Steps);
+            reach[step] = ReachOf(masses[..(count + 1)], across, up);
+            widest = Math.Max(widest, Math.Abs(reach[step] * across));
+        }
+
         var edge = new Spot[Steps];
         for (var step = 0; step < Steps; step++)
         {
-            var angle = step * Math.Tau / Steps;
-            var (across, up) = (Math.Sin(angle), Math.Cos(angle));
-            var part = up > 0 ? 0.58 : 0.42;
-
-            // Great masses of leaf stand out between notches; the very top keeps its height.
-            var calm = 1 - (0.8 * Math.Max(0, up));
-            var full = 1 + (((0.07 * uneven.At(angle)) + (0.17 * (Math.Abs(Math.Sin((bulges * angle / 2) + turned)) - 0.7))) * calm);
-            var y = middle - (Full(up) * part * height * (up > 0 ? 1 : full));
-            edge[step] = new Spot(
-                Centre(trunk, y, middle) + (Full(across) * radius * full * (across < 0 ? leftward : rightward)),
-                y);
+            var (across, up) = Math.SinCos(step * Math.Tau / Steps);
+            var y = middle - (Math.Min(1, reach[step] * up) * height * (up > 0 ? Above : 1 - Above));
+            edge[step] = new Spot(Centre(trunk, y, middle) + (across * reach[step] / widest * radius), y);
         }
 
         return edge;
+    }
+
+    /// <summary>How far a ray from the crown's middle runs until it leaves the last mass.</summary>
+    private static double ReachOf(ReadOnlySpan<(double X, double Y, double Radius)> masses, double across, double up)
+    {
+        var farthest = 0.0;
+        foreach (var (x, y, radius) in masses)
+        {
+            var along = (x * across) + (y * up);
+            var square = (radius * radius) - ((x * x) + (y * y)) + (along * along);
+            farthest = square > 0 ? Math.Max(farthest, along + Math.Sqrt(square)) : farthest;
+        }
+
+        return farthest;
     }
 
     private static Spot[] Tiered(TrunkFigure trunk, ref Wobble hand, double radius, double top, double height)
@@ -117,7 +143,7 @@ internal sealed class CrownFigure
             // Tiers grow toward the foot; the lowest two keep one width, as the oldest branches do.
             var from = top + (height * Math.Pow(tier / (double)tiers, 1.12));
             var to = top + (height * Math.Pow((tier + 1.0) / tiers, 1.12));
-            var reach = radius * Math.Min(1, 0.2 + (0.86 * Math.Pow((tier + 1.0) / tiers, 0.85))) * hand.Between(0.86, 1.08);
+            var reach = radius * Math.Min(1, 0.1 + (0.95 * Math.Pow((tier + 1.0) / tiers, 0.95))) * hand.Between(0.86, 1.08);
             var inner = reach * hand.Between(0.42, 0.56);
             var tip = to - ((to - from) * hand.Between(0.06, 0.3));
             Add(from + ((tip - from) * 0.45), Math.Max(inner * 0.75, reach * 0.5));
@@ -131,7 +157,4 @@ internal sealed class CrownFigure
 
         void Add(double y, double across) => side.Add(new Spot(Centre(trunk, y, middle) + (way * across), y));
     }
-
-    // Between an ellipse and a box, so that the crown looks full.
-    private static double Full(double part) => Math.Sign(part) * Math.Pow(Math.Abs(part), 0.86);
 }

@@ -46,6 +46,20 @@ internal static class CrownInk
                 ? reach * hand.Between(-0.28, -0.04)
                 : reach * hand.Between(0.35, 0.85) * (1.25 - (0.4 * up));
             var end = new Spot(start.X + (way * reach), Math.Max(crown.Top + (crown.Height * 0.08), start.Y - lift));
+            var (inLeft, inRight) = Across(crown, end.Y);
+            if (inLeft < inRight)
+            {
+                var middle = (inLeft + inRight) / 2;
+                end = end with { X = middle + Math.Clamp(end.X - middle, (inLeft - middle) * 0.86, (inRight - middle) * 0.86) };
+            }
+
+            reach = Math.Abs(end.X - start.X);
+            if ((end.X - start.X) * way <= half)
+            {
+                way = -way;
+                continue;
+            }
+
             var bow = crown.IsConifer
                 ? new Spot(start.X + (way * reach * 0.5), start.Y - (reach * 0.1))
                 : new Spot(start.X + (way * reach * 0.55), start.Y - ((start.Y - end.Y) * 0.28));

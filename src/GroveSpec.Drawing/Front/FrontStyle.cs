@@ -11,7 +11,9 @@ internal static class FrontStyle
     {
         var sheet = new StyleSheet()
             .Rule(".gs-level", "fill:none;stroke:$faint;stroke-width:.6;stroke-dasharray:.6 5;stroke-linecap:round")
-            .Rule(".gs-stone", "fill:$ink;stroke:$ink;stroke-width:.6;stroke-linejoin:round")
+            .Rule(".gs-stone", "fill:$paper;stroke:$ink;stroke-width:1.2;stroke-linejoin:round")
+            .Rule(".gs-grain", "fill:none;stroke:$ink;stroke-width:.6;stroke-linecap:round")
+            .Rule(".gs-soil-edge", "fill:none;stroke:$ink;stroke-width:2.2;stroke-linecap:round")
             .Rule(".gs-wall", "fill:$paper;stroke:$ink;stroke-width:1.3;stroke-linejoin:round")
             .Rule(".gs-soil", "fill:$paper;stroke:$ink;stroke-width:1.2;stroke-linejoin:round")
             .Rule(".gs-patch", "fill:none;stroke:$faint;stroke-width:.8")

@@ -27,7 +27,7 @@ internal static class FrontWords
             .Append(DrawnLength.Text(frame.Distance, units)).Append(" away, eye at ").Append(DrawnLength.Text(frame.EyeHeight, units));
         if (heightUnit is not null)
         {
-            text.Append(" · heights in ").Append(heightUnit).Append(", true at the plan’s origin");
+            text.Append(" · heights in ").Append(heightUnit).Append(", measured at the plan’s origin");
         }
 
         return text.ToString();

@@ -97,21 +97,8 @@ internal sealed class GroundFigure
     /// <param name="pen">Where to.</param>
     public void DrawWall(Pen pen)
     {
-        var back = (Spot[])Foot.Clone();
+        var back = FootLine();
         Array.Reverse(back);
-        if (Container is Container.Slab)
-        {
-            // Broken stone: the lower edge wavers and thins toward both ends.
-            var hand = Wobble.Of(Container.Origin.Id, "stone");
-            var deep = Math.Max(1, Foot.Zip(Front, (low, high) => low.Y - high.Y).Max());
-            for (var index = 0; index < back.Length; index++)
-            {
-                var end = Math.Min(index, back.Length - 1 - index) / (back.Length / 2.0);
-                var drawn = deep * ((0.3 * (1 - Math.Min(1, end * 4))) + hand.Between(0, 0.13));
-                back[index] = new Spot(back[index].X, back[index].Y - drawn);
-            }
-        }
-
         pen.Move(Front[0]);
         Along(pen, Front);
         pen.Line(back[0]);
@@ -158,6 +145,30 @@ internal sealed class GroundFigure
             var from = left + ((right - left) * hand.Between(0.66, 0.9));
             var to = left + ((right - left) * (0.985 - (0.035 * part)));
             pen.Move(WallAt(from, part)).Bend(WallAt((from + to) / 2, part), WallAt(to, part));
+        }
+    }
+
+    /// <summary>Draws the front of the rim, where the soil ends.</summary>
+    /// <param name="pen">Where to.</param>
+    public void DrawFront(Pen pen)
+    {
+        pen.Move(Front[0]);
+        Along(pen, Front);
+    }
+
+    /// <summary>Draws the grain of a slab's broken edge: short slanting strokes, close below and toward the right.</summary>
+    /// <param name="pen">Where to.</param>
+    public void DrawGrain(Pen pen)
+    {
+        var hand = Wobble.Of(Container.Origin.Id, "grain");
+        var (left, right) = (Front[0].X, Front[^1].X);
+        var lower = FootLine();
+        for (var x = left + 2; x < right - 2; x += hand.Between(1.1, 3.4) * (1.25 - (0.55 * (x - left) / (right - left))))
+        {
+            var (top, foot) = (FrontAt(x), HeightAt(lower, x));
+            var from = top + ((foot - top) * Math.Pow(hand.Next(), 0.55));
+            var to = Math.Min(foot, from + ((foot - top) * hand.Between(0.2, 0.7)));
+            pen.Move(new Spot(x, from)).Line(new Spot(x - hand.Between(0.3, 1.8), to));
         }
     }
 
@@ -251,6 +262,24 @@ internal sealed class GroundFigure
         {
             pen.Line(points[index]);
         }
+    }
+
+    /// <summary>The lower edge as drawn: a slab's broken stone wavers and thins toward both ends.</summary>
+    private Spot[] FootLine()
+    {
+        var line = (Spot[])Foot.Clone();
+        if (Container is Container.Slab)
+        {
+            var hand = Wobble.Of(Container.Origin.Id, "stone");
+            for (var index = 0; index < line.Length; index++)
+            {
+                var deep = line[index].Y - Front[index].Y;
+                var end = Math.Min(index, line.Length - 1 - index) / (line.Length / 2.0);
+                line[index] = new Spot(line[index].X, line[index].Y - (deep * ((0.3 * (1 - Math.Min(1, end * 4))) + hand.Between(0, 0.13))));
+            }
+        }
+
+        return line;
     }
 
     private Spot WallAt(double x, double part) => new(x, FrontAt(x) + ((FootAt(x) - FrontAt(x)) * part));

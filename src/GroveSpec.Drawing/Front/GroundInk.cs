@@ -26,7 +26,11 @@ internal static class GroundInk
             }
 
             Path(svg, isSlab ? "gs-stone" : "gs-wall", ground.DrawWall);
-            if (!isSlab)
+            if (isSlab)
+            {
+                Path(svg, "gs-grain", ground.DrawGrain);
+            }
+            else
             {
                 Path(svg, "gs-hatch", ground.DrawShade);
                 Path(svg, "gs-hatch", ground.DrawLip);
@@ -34,6 +38,11 @@ internal static class GroundInk
         }
 
         Path(svg, isPatch ? "gs-patch" : "gs-soil", ground.DrawRim);
+        if (!isPatch)
+        {
+            Path(svg, "gs-soil-edge", ground.DrawFront);
+        }
+
         Path(svg, "gs-moss", pen => ground.DrawMoss(pen, fullness));
         svg.CloseGroup();
     }

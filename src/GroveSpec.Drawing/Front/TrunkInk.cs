@@ -113,17 +113,30 @@ internal static class TrunkInk
         var half = figure.FootHalf;
         foreach (var way in (ReadOnlySpan<int>)[-1, 1])
         {
-            var start = figure.On(0.35, way * 0.9);
+            var edge = way < 0 ? figure.Left : figure.Right;
+            var start = edge[0].Toward(edge[1], 0.45);
             var end = new Spot(
-                figure.Foot.X + (way * half * hand.Between(1.25, 1.6)),
-                figure.Foot.Y + (figure.Dip * hand.Between(0.1, 0.75)));
-            pen.Move(start).Bend(new Spot(start.X + ((end.X - start.X) * 0.45), end.Y - (figure.Dip * 0.12)), end);
+                figure.Foot.X + (way * half * hand.Between(1.2, 1.42)),
+                figure.Foot.Y + (figure.Dip * hand.Between(0.35, 0.95)));
+            pen.Move(start).Bend(new Spot(edge[0].X + (way * half * 0.04), end.Y - (figure.Dip * 0.35)), end);
+            var inner = new Spot(figure.Foot.X + (way * half * hand.Between(0.3, 0.6)), figure.Foot.Y + (figure.Dip * 0.6));
+            pen.Move(figure.On(hand.Between(0.9, 1.6), way * hand.Between(0.25, 0.5)))
+                .Bend(new Spot(inner.X - (way * half * 0.12), inner.Y - (figure.Dip * 0.6)), inner);
         }
 
-        var shadows = (int)Math.Clamp(half / 3.2, 2, 6);
+    }
+
+    /// <summary>The trunk's small shadow on the soil, as level strokes to its right.</summary>
+    /// <param name="pen">Where to.</param>
+    /// <param name="figure">The trunk.</param>
+    public static void Shadow(Pen pen, TrunkFigure figure)
+    {
+        var hand = Wobble.Of(figure.Trunk.Name, "shadow");
+        var half = figure.FootHalf;
+        var shadows = (int)Math.Clamp(figure.Dip / 1.7, 2, 6);
         for (var line = 0; line < shadows; line++)
         {
-            var y = figure.Foot.Y + (figure.Dip * (0.95 - (1.1 * line / shadows)));
+            var y = figure.Foot.Y + (figure.Dip * (0.8 - (1.1 * line / shadows)));
             var x = figure.Foot.X + (half * hand.Between(0.8, 1.12));
             var to = new Spot(x + (half * hand.Between(0.35, 1.0) * (1 - (0.4 * line / shadows))), y - hand.Between(0, 0.6));
             pen.Move(new Spot(x, y)).Line(to);

@@ -93,6 +93,7 @@ internal sealed class TrunkPainter(SvgWriter svg, double fullness)
         {
             Path("gs-bark", pen => TrunkInk.Bark(pen, trunk, fullness));
             Path("gs-fissure", pen => TrunkInk.Fissures(pen, trunk));
+            Path("gs-hatch", pen => TrunkInk.Shadow(pen, trunk));
             Path("gs-root", pen => TrunkInk.Roots(pen, trunk));
         }
     }
