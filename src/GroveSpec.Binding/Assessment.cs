@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GroveSpec.Binding.Use;
 using GroveSpec.Checks;
+using GroveSpec.Craft.Survey;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
@@ -56,7 +57,7 @@ public sealed record Assessment
         var tree = GroveParser.Parse(text);
         var bound = Binder.Bind(tree, file, reader);
         var day = date ?? bound.Planting.NewestDay;
-        var state = bound.Planting.StateOn(day);
+        var state = TapePlacement.Complete(bound.Planting.StateOn(day));
         var report = Checker.Check(new CheckContext(bound.Planting, state, bound.Origins, units), bound.Findings);
         return new Assessment
         {
