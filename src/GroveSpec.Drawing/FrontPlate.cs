@@ -11,6 +11,7 @@ public static class FrontPlate
 {
     private const double NoteLine = 17;
     private const double NoteSize = 13;
+    private const double PageEdge = 26;
     private const double WidestName = 260;
     private const double WidestNameOfMany = 170;
     private const int MostNames = 120;
@@ -156,14 +157,15 @@ public static class FrontPlate
 
             // Letters shrink for many names and for long ones before any name is cut short.
             var longest = names.Select(name => TextMetrics.ReservedWidth(name, 1, Face.Italic)).DefaultIfEmpty(0).Max();
-            var widest = trees.Count <= 60 ? WidestName : WidestNameOfMany;
-            size = Math.Clamp(Math.Floor(widest / Math.Max(1, longest)), 13, trees.Count <= 12 ? 20 : trees.Count <= 30 ? 16 : 14);
+            var widest = trees.Count <= 30 ? WidestName : WidestNameOfMany;
+            var (wanted, largest) = trees.Count switch { <= 7 => (260, 20), <= 12 => (200, 20), <= 30 => (150, 16), _ => (60, 14) };
+            size = Math.Clamp(Math.Floor(wanted / Math.Max(1, longest)), Plate.SmallText, largest);
             shown = [.. names.Select(name => DrawnText.Shortened(name, widest, size, Face.Italic))];
             (places, rows) = NameRows.Arrange(
                 [.. trees.Select(tree => tree.Trunk.Foot.X)],
                 [.. shown.Select(name => TextMetrics.ReservedWidth(name, size, Face.Italic))],
-                Plate.Margin - 20,
-                FrontScene.PageWidth - Plate.Margin + 20);
+                PageEdge,
+                FrontScene.PageWidth - PageEdge);
             for (var index = 0; index < places.Length; index++)
             {
                 drops[trees[index].Trunk.Trunk.Name] = places[index].Drop;

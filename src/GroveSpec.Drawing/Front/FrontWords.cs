@@ -27,7 +27,7 @@ internal static class FrontWords
             .Append(DrawnLength.Text(frame.Distance, units)).Append(" away, eye at ").Append(DrawnLength.Text(frame.EyeHeight, units));
         if (heightUnit is not null)
         {
-            text.Append(" · heights in ").Append(heightUnit).Append(", measured at the plan’s origin");
+            text.Append(" · heights in ").Append(heightUnit switch { "in" => "inches", "ft" => "feet", _ => heightUnit }).Append(", measured at the plan’s origin");
         }
 
         return text.ToString();
@@ -107,8 +107,9 @@ internal static class FrontWords
                 : "No trunk stands yet on this day.");
         }
 
-        AddNames(notes, "Height not known, drawn from the thickness: ", view.Trunks.Where(trunk => trunk.Trunk.Height is null && trunk.Trunk.Trunk.Line.IsEmpty).Select(trunk => trunk.Name));
-        AddNames(notes, "Diameter not known, drawn from the height: ", view.Trunks.Where(trunk => trunk.Trunk.Diameter is null).Select(trunk => trunk.Name));
+        AddNames(notes, "Height not known, drawn from the diameter: ", view.Trunks.Where(trunk => !HasHeight(trunk) && trunk.Trunk.Diameter is not null).Select(trunk => trunk.Name));
+        AddNames(notes, "Diameter not known, drawn from the height: ", view.Trunks.Where(trunk => HasHeight(trunk) && trunk.Trunk.Diameter is null).Select(trunk => trunk.Name));
+        AddNames(notes, "Neither height nor diameter known, drawn at a usual size: ", view.Trunks.Where(trunk => !HasHeight(trunk) && trunk.Trunk.Diameter is null).Select(trunk => trunk.Name));
         AddNames(notes, "Beside or behind the eye, not seen: ", view.Unseen.Select(trunk => trunk.Name));
         AddNames(notes, "Place not known, not drawn: ", state.Trunks.Where(trunk => trunk is { Place: null, Presence: not Presence.Removed }).Select(trunk => trunk.Name));
         if (!hasNames && !view.Trunks.IsEmpty)
@@ -118,6 +119,8 @@ internal static class FrontWords
 
         return notes;
     }
+
+    private static bool HasHeight(SeenTrunk trunk) => trunk.Trunk.Height is not null || !trunk.Trunk.Trunk.Line.IsEmpty;
 
     private static void AddNames(List<string> notes, string words, IEnumerable<string> names)
     {

@@ -68,7 +68,8 @@ internal sealed class GroundFigure
         }
 
         // A pot draws in a little toward its foot; a slab breaks off straight.
-        var draw = container is Container.Slab ? 1 : 0.93;
+        var half = outline.Max(place => Math.Max(Math.Abs(place.X.Millimetres), Math.Abs(place.Y.Millimetres)));
+        var draw = container is Container.Slab ? 1 : 1 - Math.Min(0.07, 0.3 * container.Depth.Millimetres / half);
         var front = FrontOf(rim);
         var foot = new List<Spot>();
         foreach (var (_, _, place) in front)

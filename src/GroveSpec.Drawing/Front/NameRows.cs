@@ -8,7 +8,7 @@ namespace GroveSpec.Drawing.Front;
 internal static class NameRows
 {
     /// <summary>The least distance between two leaders.</summary>
-    public const double LeaderGap = 4.2;
+    public const double LeaderGap = 3.8;
 
     private const double NameGap = 9;
     private const double RowCost = 26;
@@ -55,8 +55,8 @@ internal static class NameRows
     /// <summary>The row of a name: the first of each group hangs lowest.</summary>
     private static int RowOf(int index, int rows) => rows - 1 - (index % rows);
 
-    /// <summary>How much of a name's box lies left of its leader: half when there is one row, else a little.</summary>
-    private static double Before(double width, int rows) => rows == 1 ? width / 2 : Math.Min(5, width / 2);
+    /// <summary>How much of a name's box lies left of its leader: half when there is one row; else it stands a little to the right.</summary>
+    private static double Before(double width, int rows) => rows == 1 ? width / 2 : -3;
 
     private static double[]? TryRows(double[] drops, double[] widths, int rows, double left, double right)
     {
