@@ -28,7 +28,7 @@ internal sealed class PlantingBinder
     private readonly BindingScope scope;
     private readonly FileNames names;
     private readonly HeadBinder head;
-    private readonly HashSet<Statement> named = new(ReferenceEqualityComparer.Instance);
+    private readonly bool[] isNamed;
     private readonly HashSet<string> usedPaths = new(StringComparer.Ordinal);
 
     private readonly ImmutableArray<Trunk>.Builder trunks = ImmutableArray.CreateBuilder<Trunk>();
@@ -49,10 +49,11 @@ internal sealed class PlantingBinder
     {
         this.tree = tree;
         this.file = file;
-        origins = new OriginTable(file);
+        origins = new OriginTable(file, tree.Statements.Length);
         scope = new BindingScope(tree, file, origins, findings, "");
         names = new FileNames(scope);
         head = new HeadBinder(scope);
+        isNamed = new bool[tree.Statements.Length];
     }
 
     /// <summary>Binds it.</summary>
@@ -61,12 +62,9 @@ internal sealed class PlantingBinder
     public BoundPlanting Bind(IFileReader reader)
     {
         SyntaxFindings.Add(tree, file, findings);
-        foreach (var statement in tree.Statements)
+        for (var index = 0; index < tree.Statements.Length; index++)
         {
-            if (!head.Bind(statement))
-            {
-                TakeName(statement);
-            }
+            isNamed[index] = !head.Bind(tree.Statements[index]) && TakeName(tree.Statements[index]);
         }
 
         var used = UsedFiles.Follow(tree, file, reader, findings);
@@ -133,7 +131,9 @@ internal sealed class PlantingBinder
         });
     }
 
-    private void TakeName(Statement statement)
+    /// <summary>Takes the name that a statement gives.</summary>
+    /// <returns>True when the statement gives a name that is new.</returns>
+    private bool TakeName(Statement statement)
     {
         var isNew = statement switch
         {
@@ -143,15 +143,12 @@ internal sealed class PlantingBinder
             Statement.Profile { Name: { } name } => names.Profiles.Add(name, scope),
             _ => false,
         };
-        if (isNew)
-        {
-            named.Add(statement);
-        }
-
         if (statement is Statement.Role)
         {
             names.RoleEndsAt(statement.Span.End);
         }
+
+        return isNew;
     }
 
     private void BindStatements(TrunkBinder trunkBinder, bool isSouthern)
@@ -161,20 +158,21 @@ internal sealed class PlantingBinder
         var judgementBinder = new JudgementBinder(scope);
         var roleBinder = new RoleBinder(scope, isShared: false);
         var profileBinder = new ProfileBinder(scope);
-        foreach (var statement in tree.Statements)
+        for (var index = 0; index < tree.Statements.Length; index++)
         {
+            var statement = tree.Statements[index];
             switch (statement)
             {
-                case Statement.Trunk { Name: { } name } trunk when named.Contains(statement):
+                case Statement.Trunk { Name: { } name } trunk when isNamed[index]:
                     trunks.Add(trunkBinder.Bind(trunk, name));
                     break;
                 case Statement.Tape tape:
                     Add(tapes, readingBinder.Tape(tape));
                     break;
-                case Statement.Role { Name: { } name } role when named.Contains(statement):
+                case Statement.Role { Name: { } name } role when isNamed[index]:
                     roles.Add(roleBinder.Bind(role, name));
                     break;
-                case Statement.Task { Name: { } name } task when named.Contains(statement):
+                case Statement.Task { Name: { } name } task when isNamed[index]:
                     Add(tasks, taskBinder.Bind(task, name));
                     break;
                 case Statement.Seen stage:
@@ -192,7 +190,7 @@ internal sealed class PlantingBinder
                 case Statement.Mute mute:
                     Add(muted, judgementBinder.Mute(mute));
                     break;
-                case Statement.Profile { Name: { } name } profile when named.Contains(statement):
+                case Statement.Profile { Name: { } name } profile when isNamed[index]:
                     profiles.Add(profileBinder.Bind(profile, name));
                     break;
                 default:

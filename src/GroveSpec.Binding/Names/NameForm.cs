@@ -6,5 +6,5 @@ internal static class NameForm
     /// <summary>The name itself.</summary>
     /// <param name="name">The name.</param>
     /// <returns>Its form.</returns>
-    public static string Compose(string name) => name;
+    public static string Of(string name) => name;
 }

@@ -1,5 +1,4 @@
 using GroveSpec.Checks;
-using GroveSpec.Model;
 using GroveSpec.Syntax.Text;
 using GroveSpec.Syntax.Tree;
 
@@ -7,10 +6,11 @@ namespace GroveSpec.Binding.Names;
 
 /// <summary>The names of one kind of thing in a file: names that look the same are the same, however their accents are stored.</summary>
 /// <param name="what">The kind, such as "trunk".</param>
-internal sealed class NameTable(string what)
+/// <param name="expected">About how many there will be.</param>
+internal sealed class NameTable(string what, int expected = 0)
 {
-    private readonly Dictionary<string, Declared> byForm = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Declared> byFoldedForm = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Declared> byForm = new(expected, StringComparer.Ordinal);
+    private readonly Dictionary<string, Declared> byFoldedForm = new(expected, StringComparer.Ordinal);
 
     /// <summary>The names as their own statements spell them, in the order of the file.</summary>
     public IEnumerable<string> All => byForm.Values.Select(declared => declared.Spelling);
@@ -23,7 +23,7 @@ internal sealed class NameTable(string what)
     {
         var place = scope.Place(name.Span);
         var declared = new Declared(name.Text, place);
-        var form = NameForm.Compose(name.Text);
+        var form = NameForm.Of(name.Text);
         if (!byForm.TryAdd(form, declared))
         {
             var first = byForm[form];
@@ -54,7 +54,7 @@ internal sealed class NameTable(string what)
     /// <returns>True when the name is new.</returns>
     public bool AddShared(NameSyntax name, BindingScope scope, Func<string, bool> isFromUsed)
     {
-        var form = NameForm.Compose(name.Text);
+        var form = NameForm.Of(name.Text);
         var place = scope.Place(name.Span);
         if (byForm.TryAdd(form, new Declared(name.Text, place)))
         {
@@ -75,7 +75,7 @@ internal sealed class NameTable(string what)
     /// <summary>Whether a name is known; nothing is told.</summary>
     /// <param name="name">The name.</param>
     /// <returns>True when it is.</returns>
-    public bool Has(string name) => byForm.ContainsKey(NameForm.Compose(name));
+    public bool Has(string name) => byForm.ContainsKey(NameForm.Of(name));
 
     /// <summary>A name as its own statement spells it. An unknown one is told and given back as written.</summary>
     /// <param name="name">The name where it is used.</param>
@@ -84,7 +84,7 @@ internal sealed class NameTable(string what)
     /// <returns>The name.</returns>
     public string Resolve(NameSyntax name, BindingScope scope, Func<IEnumerable<Remedy>>? more = null)
     {
-        if (byForm.TryGetValue(NameForm.Compose(name.Text), out var declared))
+        if (byForm.TryGetValue(NameForm.Of(name.Text), out var declared))
         {
             return declared.Spelling;
         }
@@ -100,7 +100,7 @@ internal sealed class NameTable(string what)
         if (near is not null)
         {
             remedies.Add(scope.Replace(name.Span, near));
-            finding = finding with { Related = [new RelatedPlace(byForm[NameForm.Compose(near)].Place, $"the {what} {Saying.Short(near)}")] };
+            finding = finding with { Related = [new RelatedPlace(byForm[NameForm.Of(near)].Place, $"the {what} {Saying.Short(near)}")] };
         }
 
         if (more is not null)

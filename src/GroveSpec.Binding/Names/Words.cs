@@ -1,4 +1,3 @@
-using GroveSpec.Model;
 using GroveSpec.Model.Roles;
 using GroveSpec.Model.Species;
 using GroveSpec.Model.Tasks;

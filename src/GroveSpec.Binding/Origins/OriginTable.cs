@@ -2,7 +2,6 @@ using System.Globalization;
 using GroveSpec.Checks;
 using GroveSpec.Model;
 using GroveSpec.Syntax.Text;
-using GroveSpec.Syntax.Tree;
 
 namespace GroveSpec.Binding.Origins;
 
@@ -11,9 +10,10 @@ namespace GroveSpec.Binding.Origins;
 /// the same while other lines change; the parts of a statement are looked up only when somebody asks.
 /// </summary>
 /// <param name="file">The path of the planting's own file.</param>
-internal sealed class OriginTable(string file) : IOriginTable
+/// <param name="expected">About how many statements there will be.</param>
+internal sealed class OriginTable(string file, int expected = 0) : IOriginTable
 {
-    private readonly Dictionary<string, OriginEntry> entries = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, OriginEntry> entries = new(expected, StringComparer.Ordinal);
     private readonly Dictionary<string, int> repeats = new(StringComparer.Ordinal);
 
     /// <summary>A name as a piece of an origin: the marks that join pieces are written in another way.</summary>

@@ -51,15 +51,13 @@ internal static class DecimalNumber
                 }
             }
 
-            Int128 divisor = 1;
+            long divisor = 1;
             for (var index = 0; index < decimals; index++)
             {
                 divisor *= 10;
             }
 
-            // Twice the number plus the divisor, over twice the divisor, is the number rounded half up.
-            var rounded = (((Int128)digits * factor * 2) + divisor) / (divisor * 2);
-            magnitude = rounded > long.MaxValue / 2 ? null : (long)rounded;
+            magnitude = Rounded(digits, factor, divisor);
         }
         else
         {
@@ -76,6 +74,18 @@ internal static class DecimalNumber
     {
         var value = double.Parse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
         return value == 0 ? 0 : value;
+    }
+
+    /// <summary>Twice the product plus the divisor, over twice the divisor, is the quotient rounded half up. Few numbers need more than 64 bits, and those are slow.</summary>
+    private static long? Rounded(long digits, long factor, long divisor)
+    {
+        if (digits <= long.MaxValue / 4 / factor && divisor <= long.MaxValue / 4)
+        {
+            return ((digits * factor * 2) + divisor) / (divisor * 2);
+        }
+
+        var rounded = (((Int128)digits * factor * 2) + divisor) / ((Int128)divisor * 2);
+        return rounded > long.MaxValue / 2 ? null : (long)rounded;
     }
 
     private static long? ScaledAtLength(ReadOnlySpan<char> text, int point, int decimals, long factor)

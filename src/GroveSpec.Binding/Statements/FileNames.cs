@@ -12,7 +12,7 @@ internal sealed class FileNames(BindingScope scope)
     private int? endOfRoles;
 
     /// <summary>The trunks.</summary>
-    public NameTable Trunks { get; } = new("trunk");
+    public NameTable Trunks { get; } = new("trunk", scope.Tree.Statements.Length);
 
     /// <summary>The roles, those of used files among them.</summary>
     public NameTable Roles { get; } = new("role");

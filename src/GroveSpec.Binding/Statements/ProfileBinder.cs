@@ -6,7 +6,6 @@ using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.Sites;
 using GroveSpec.Model.Species;
-using GroveSpec.Model.Times;
 using GroveSpec.Syntax.Tree;
 
 namespace GroveSpec.Binding.Statements;

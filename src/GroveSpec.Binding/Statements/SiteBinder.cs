@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using GroveSpec.Binding.Names;
-using GroveSpec.Binding.Quantities;
 using GroveSpec.Checks;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;

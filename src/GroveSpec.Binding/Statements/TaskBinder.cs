@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using GroveSpec.Binding.Names;
 using GroveSpec.Binding.Origins;
-using GroveSpec.Checks;
 using GroveSpec.Model;
 using GroveSpec.Model.Tasks;
 using GroveSpec.Model.Times;

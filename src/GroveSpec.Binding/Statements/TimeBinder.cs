@@ -1,4 +1,3 @@
-using GroveSpec.Binding.Names;
 using GroveSpec.Checks;
 using GroveSpec.Model;
 using GroveSpec.Model.Times;

@@ -22,7 +22,10 @@ public readonly record struct Bearing
     public Bearing(double degrees)
     {
         var folded = degrees % 360;
-        Degrees = folded < 0 ? folded + 360 : folded == 0 ? 0 : folded;
+        var turned = folded < 0 ? folded + 360 : folded;
+
+        // A hair to the left of the back rounds up to a full turn, and minus zero is zero.
+        Degrees = turned is 0 or >= 360 ? 0 : turned;
     }
 
     /// <summary>Degrees clockwise from the back, from 0 up to but not including 360.</summary>

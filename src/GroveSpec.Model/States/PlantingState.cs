@@ -41,12 +41,12 @@ public sealed record PlantingState(Planting Planting, LocalDate? Date, Immutable
 
     private static Presence PresenceOf(Trunk trunk, LocalDate? date, bool isSouthern)
     {
-        if (trunk.Removed is { } removed && (date is null || SeasonCalendar.FirstDay(removed.Value, isSouthern) is not { } gone || gone <= date))
+        if (trunk.Removed is { } removed && (date is null || SeasonCalendar.UsualFirstDay(removed.Value, isSouthern) is not { } gone || gone <= date))
         {
             return Presence.Removed;
         }
 
-        if (trunk.Planned is { } planned && (date is null || SeasonCalendar.FirstDay(planned.Value, isSouthern) is not { } due || due > date))
+        if (trunk.Planned is { } planned && (date is null || SeasonCalendar.UsualFirstDay(planned.Value, isSouthern) is not { } due || due > date))
         {
             return Presence.Planned;
         }

@@ -57,4 +57,30 @@ public static class SeasonCalendar
     /// <param name="isSouthern">Whether the site lies south of the equator.</param>
     /// <returns>The day; null for stages and tasks.</returns>
     public static LocalDate? FirstDay(Moment moment, bool isSouthern) => Days(moment, isSouthern)?.Start;
+
+    /// <summary>
+    /// The first day of a moment for telling whether a trunk is there yet: as <see cref="FirstDay"/>, and for a stage the
+    /// month in which it usually begins in a temperate climate, turned by half a year in the south. Source: common practice.
+    /// </summary>
+    /// <param name="moment">The moment.</param>
+    /// <param name="isSouthern">Whether the site lies south of the equator.</param>
+    /// <returns>The day; null for tasks.</returns>
+    public static LocalDate? UsualFirstDay(Moment moment, bool isSouthern)
+    {
+        if (moment is not Moment.StageOfYear { Number: >= 1 and <= 9998 } stage)
+        {
+            return FirstDay(moment, isSouthern);
+        }
+
+        var month = stage.Stage switch
+        {
+            Stage.BudBreak => 3,
+            Stage.LeafOut => 4,
+            Stage.HardenOff or Stage.Midsummer => 6,
+            Stage.LeafColour => 10,
+            Stage.LeafFall => 11,
+            _ => 12,
+        };
+        return new LocalDate(stage.Number, isSouthern ? ((month + 5) % 12) + 1 : month, stage.Stage == Stage.Midsummer ? 21 : 1);
+    }
 }
