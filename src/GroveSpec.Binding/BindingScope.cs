@@ -152,8 +152,8 @@ internal sealed class BindingScope
             FileDescriptions.MisspeltWord,
             word.Span,
             near is null
-                ? $"“{Saying.Short(word.Text)}” is not {what}: it is one of {Saying.Either(known)}."
-                : $"“{Saying.Short(word.Text)}” is not {what}; perhaps “{near}” is meant. It is one of {Saying.Either(known)}.",
+                ? $"\"{Saying.Short(word.Text)}\" is not {what}: it is one of {Saying.Either(known)}."
+                : $"\"{Saying.Short(word.Text)}\" is not {what}; perhaps \"{near}\" is meant. It is one of {Saying.Either(known)}.",
             near);
     }
 }

@@ -161,7 +161,7 @@ internal sealed class QuantityReader(BindingScope scope)
 
         if (quantity.Unit is { } unit)
         {
-            TellUnit(unit, $"{what} is a bare number, without “{Saying.Short(unit.Text)}”.", "");
+            TellUnit(unit, $"{what} is a bare number, without \"{Saying.Short(unit.Text)}\".", "");
         }
 
         return Whole(quantity, what, least, most);
@@ -179,7 +179,7 @@ internal sealed class QuantityReader(BindingScope scope)
 
         if (!scope.IsTold(quantity.Span))
         {
-            scope.Tell(FileDescriptions.OddNumber, quantity.Span, $"“{Saying.Short(quantity.Number)}” is no number as the language writes them: use the digits 0 to 9 and one point, such as 12.5.");
+            scope.Tell(FileDescriptions.OddNumber, quantity.Span, $"\"{Saying.Short(quantity.Number)}\" is no number as the language writes them: use the digits 0 to 9 and one point, such as 12.5.");
         }
 
         return false;
@@ -205,11 +205,11 @@ internal sealed class QuantityReader(BindingScope scope)
         var meant = UnitTable.Meant(word.Text, kind);
         if (meant is { } found)
         {
-            TellUnit(word, $"{what}: “{Saying.Short(word.Text)}” is written {UnitTable.Spelling(found)} here.", UnitTable.Spelling(found));
+            TellUnit(word, $"{what}: \"{Saying.Short(word.Text)}\" is written {UnitTable.Spelling(found)} here.", UnitTable.Spelling(found));
         }
         else
         {
-            TellUnit(word, $"{what}: “{Saying.Short(word.Text)}” is no unit that can stand here; {UnitTable.Choices(kind)}.", null);
+            TellUnit(word, $"{what}: \"{Saying.Short(word.Text)}\" is no unit that can stand here; {UnitTable.Choices(kind)}.", null);
         }
 
         return meant;

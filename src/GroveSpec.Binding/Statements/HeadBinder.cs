@@ -99,10 +99,10 @@ internal sealed class HeadBinder(BindingScope scope)
             return true;
         }
 
-        var finding = scope.Tell(FileDescriptions.SaidTwice, statement.Span, $"“{word}” was said already, and the first holds; take one of the two out.");
+        var finding = scope.Tell(FileDescriptions.SaidTwice, statement.Span, $"\"{word}\" was said already, and the first holds; take one of the two out.");
         scope.Amend(finding with
         {
-            Related = [new RelatedPlace(scope.Place(seen[word].Span), $"the first “{word}”")],
+            Related = [new RelatedPlace(scope.Place(seen[word].Span), $"the first \"{word}\"")],
             Remedies = [scope.TakeOut("take the second out", statement.Span)],
         });
         return false;

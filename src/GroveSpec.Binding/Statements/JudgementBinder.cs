@@ -84,7 +84,11 @@ internal sealed class JudgementBinder(BindingScope scope)
         }
 
         var key = check.Text + '\n' + string.Join('\n', names.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
-        TellTwice(accepted, key, statement, FileDescriptions.TwiceAccepted, "The same finding is accepted already: one reason is enough, take one of the two out.");
+        if (TellTwice(accepted, key, statement, FileDescriptions.TwiceAccepted, "The same finding is accepted already: one reason is enough, take one of the two out."))
+        {
+            return null;
+        }
+
         return new AcceptedFinding(
             check.Text,
             names.ToImmutable(),
@@ -132,8 +136,8 @@ internal sealed class JudgementBinder(BindingScope scope)
                 FileDescriptions.OddUnit,
                 word.Span,
                 meant is { } found
-                    ? $"“{Saying.Short(word.Text)}” is written {UnitTable.Spelling(found)} here."
-                    : $"“{Saying.Short(word.Text)}” is no unit of a limit: limits are in %, deg, days or weeks, or a length in mm, cm, m, in or ft, or bare numbers.",
+                    ? $"\"{Saying.Short(word.Text)}\" is written {UnitTable.Spelling(found)} here."
+                    : $"\"{Saying.Short(word.Text)}\" is no unit of a limit: limits are in %, deg, days or weeks, or a length in mm, cm, m, in or ft, or bare numbers.",
                 meant is { } unit ? UnitTable.Spelling(unit) : null);
         }
 
@@ -163,11 +167,11 @@ internal sealed class JudgementBinder(BindingScope scope)
         }
     }
 
-    private void TellTwice(Dictionary<string, Statement> seen, string key, Statement statement, CheckDescription check, string message)
+    private bool TellTwice(Dictionary<string, Statement> seen, string key, Statement statement, CheckDescription check, string message)
     {
         if (seen.TryAdd(key, statement))
         {
-            return;
+            return false;
         }
 
         var finding = scope.Tell(check, statement.Span, message);
@@ -176,5 +180,6 @@ internal sealed class JudgementBinder(BindingScope scope)
             Related = [new RelatedPlace(scope.Place(seen[key].Span), "the first")],
             Remedies = [scope.TakeOut("take the second out", statement.Span)],
         });
+        return true;
     }
 }

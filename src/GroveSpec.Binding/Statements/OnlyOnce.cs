@@ -30,10 +30,10 @@ internal struct OnlyOnce(BindingScope scope, string of)
         }
 
         var name = PartPlaces.NameOf(clause);
-        var finding = scope.Tell(FileDescriptions.SaidTwice, clause.Span, $"“{name}” was said already of {of}, and the first holds; take one of the two out.");
+        var finding = scope.Tell(FileDescriptions.SaidTwice, clause.Span, $"\"{name}\" was said already of {of}, and the first holds; take one of the two out.");
         scope.Amend(finding with
         {
-            Related = [new RelatedPlace(scope.Place(others[KeyOf(clause)].Span), $"the first “{name}”")],
+            Related = [new RelatedPlace(scope.Place(others[KeyOf(clause)].Span), $"the first \"{name}\"")],
             Remedies = [scope.TakeOut("take the second out", clause.Span)],
         });
         return false;

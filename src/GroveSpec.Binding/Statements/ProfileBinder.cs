@@ -53,7 +53,7 @@ internal sealed class ProfileBinder(BindingScope scope)
                 default:
                     if (count > 1)
                     {
-                        scope.Tell(FileDescriptions.SaidTwice, entry.Span, $"“{keyword}” was said already of {Saying.Short(name.Text)}, and the first holds; take one of the two out.");
+                        scope.Tell(FileDescriptions.SaidTwice, entry.Span, $"\"{keyword}\" was said already of {Saying.Short(name.Text)}, and the first holds; take one of the two out.");
                         break;
                     }
 
@@ -113,7 +113,7 @@ internal sealed class ProfileBinder(BindingScope scope)
 
         if (!scope.IsTold(word.Span))
         {
-            scope.Tell(FileDescriptions.OutOfRange, word.Span, $"“{Saying.Short(word.Text)}” is no hardiness zone: they run from 1 to 13, each with a colder half a and a warmer half b, such as 8b.");
+            scope.Tell(FileDescriptions.OutOfRange, word.Span, $"\"{Saying.Short(word.Text)}\" is no hardiness zone: they run from 1 to 13, each with a colder half a and a warmer half b, such as 8b.");
         }
 
         return null;

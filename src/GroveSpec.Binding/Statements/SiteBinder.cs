@@ -116,7 +116,7 @@ internal sealed class SiteBinder(BindingScope scope)
 
         if (!scope.IsTold(value.Span))
         {
-            scope.Tell(FileDescriptions.OutOfRange, value.Span, $"“{Saying.Short(value.Text)}” is no hardiness zone: they run from 1 to 13, each with a colder half a and a warmer half b, such as 8b.");
+            scope.Tell(FileDescriptions.OutOfRange, value.Span, $"\"{Saying.Short(value.Text)}\" is no hardiness zone: they run from 1 to 13, each with a colder half a and a warmer half b, such as 8b.");
         }
 
         return null;

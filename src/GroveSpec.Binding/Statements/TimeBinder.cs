@@ -137,7 +137,7 @@ internal sealed class TimeBinder(BindingScope scope, FileNames names, bool isSou
 
         if (fewest.Count > most.Count)
         {
-            var finding = scope.Tell(FileDescriptions.EndsBeforeStart, written.Span, $"“{fewest.Count} to {most.Count}” runs backwards: write {most.Count} to {fewest.Count}.");
+            var finding = scope.Tell(FileDescriptions.EndsBeforeStart, written.Span, $"\"{fewest.Count} to {most.Count}\" runs backwards: write {most.Count} to {fewest.Count}.");
             scope.Amend(finding with
             {
                 Remedies =

@@ -166,7 +166,7 @@ internal sealed class TrunkBinder(BindingScope scope, Func<NameSyntax, string> r
         var tip = facts.Line[^1].Z;
         if (facts.At is { } at && at.Value.DistanceTo(foot) > Rounding)
         {
-            Contradict(facts.LineClause!.Span, facts.AtClause!.Span, $"The line of {Short(name)} begins {Say(at.Value.DistanceTo(foot))} from where it stands by its “at”, which holds.", "where it stands");
+            Contradict(facts.LineClause!.Span, facts.AtClause!.Span, $"The line of {Short(name)} begins {Say(at.Value.DistanceTo(foot))} from where it stands by its \"at\", which holds.", "where it stands");
         }
 
         facts.At ??= new Stated<PlanPoint>(foot, origin.Part("line"));
@@ -232,11 +232,11 @@ internal sealed class TrunkBinder(BindingScope scope, Func<NameSyntax, string> r
         }
 
         var part = PartPlaces.NameOf(clause);
-        var finding = scope.Tell(FileDescriptions.SaidTwice, clause.Span, $"“{part}” was said already of {Short(name)}, and the first holds; take one of the two out.");
+        var finding = scope.Tell(FileDescriptions.SaidTwice, clause.Span, $"\"{part}\" was said already of {Short(name)}, and the first holds; take one of the two out.");
         scope.Amend(finding with
         {
             Trunks = [name.Text],
-            Related = [new RelatedPlace(scope.Place(slot.Span), $"the first “{part}”")],
+            Related = [new RelatedPlace(scope.Place(slot.Span), $"the first \"{part}\"")],
             Remedies = [scope.TakeOut("take the second out", clause.Span)],
         });
         return false;

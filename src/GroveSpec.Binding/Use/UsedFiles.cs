@@ -106,8 +106,8 @@ internal sealed class UsedFiles
                 top,
                 path.Span,
                 open.Count > Deepest
-                    ? $"“{Saying.Short(path.Value)}” is used more than {Deepest} files deep and was not read."
-                    : $"“{Saying.Short(path.Value)}” was not read: more than {Most} files are used.");
+                    ? $"\"{Saying.Short(path.Value)}\" is used more than {Deepest} files deep and was not read."
+                    : $"\"{Saying.Short(path.Value)}\" was not read: more than {Most} files are used.");
         }
 
         var name = path.Value.StartsWith("./", StringComparison.Ordinal) ? path.Value[2..] : path.Value;
@@ -116,15 +116,15 @@ internal sealed class UsedFiles
             case FileReading.Found found:
                 return Take(top, path, found);
             case FileReading.Outside:
-                return Tell(FileDescriptions.UseOutsideFolder, top, path.Span, $"“{Saying.Short(path.Value)}” is a link that leads out of this file's folder; copy the file itself here.");
+                return Tell(FileDescriptions.UseOutsideFolder, top, path.Span, $"\"{Saying.Short(path.Value)}\" is a link that leads out of this file's folder; copy the file itself here.");
             case FileReading.NotAFile other:
-                return Tell(FileDescriptions.UseNotFound, top, path.Span, $"“{Saying.Short(path.Value)}” is {other.What}, not a file of roles, tolerances or profiles.");
+                return Tell(FileDescriptions.UseNotFound, top, path.Span, $"\"{Saying.Short(path.Value)}\" is {other.What}, not a file of roles, tolerances or profiles.");
             case FileReading.TooLarge:
-                return Tell(FileDescriptions.UseTooLarge, top, path.Span, $"“{Saying.Short(path.Value)}” is larger than the {FolderFiles.LargestFile / 1024 / 1024} MB that are read of a used file.");
+                return Tell(FileDescriptions.UseTooLarge, top, path.Span, $"\"{Saying.Short(path.Value)}\" is larger than the {FolderFiles.LargestFile / 1024 / 1024} MB that are read of a used file.");
             case FileReading.Unreadable unreadable:
-                return Tell(FileDescriptions.UseNotFound, top, path.Span, $"“{Saying.Short(path.Value)}” cannot be read: {unreadable.Why}.");
+                return Tell(FileDescriptions.UseNotFound, top, path.Span, $"\"{Saying.Short(path.Value)}\" cannot be read: {unreadable.Why}.");
             default:
-                return Tell(FileDescriptions.UseNotFound, top, path.Span, $"There is no file “{Saying.Short(path.Value)}” beside this one or in a folder below it.");
+                return Tell(FileDescriptions.UseNotFound, top, path.Span, $"There is no file \"{Saying.Short(path.Value)}\" beside this one or in a folder below it.");
         }
     }
 
@@ -139,8 +139,8 @@ internal sealed class UsedFiles
                     top,
                     path.Span,
                     above == top
-                        ? $"“{Saying.Short(path.Value)}” is this file itself."
-                        : $"“{Saying.Short(path.Value)}” uses this file in turn, so the two go round in a circle; take one use out.");
+                        ? $"\"{Saying.Short(path.Value)}\" is this file itself."
+                        : $"\"{Saying.Short(path.Value)}\" uses this file in turn, so the two go round in a circle; take one use out.");
             }
         }
 
@@ -152,7 +152,7 @@ internal sealed class UsedFiles
         characters += found.Text.Length;
         if (characters > LargestTogether || found.Text.Length > FolderFiles.LargestFile)
         {
-            return Tell(FileDescriptions.UseTooLarge, top, path.Span, $"“{Saying.Short(path.Value)}” was not read: the used files are too large together.");
+            return Tell(FileDescriptions.UseTooLarge, top, path.Span, $"\"{Saying.Short(path.Value)}\" was not read: the used files are too large together.");
         }
 
         var file = new UsedFile(found.Path, GroveParser.Parse(found.Text));

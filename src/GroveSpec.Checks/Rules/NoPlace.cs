@@ -18,7 +18,7 @@ internal sealed class NoPlace : IRule
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CheckContext context, double limit)
     {
-        Dictionary<string, HashSet<string>>? measuredFrom = null;
+        Dictionary<string, (int Known, int Unknown)>? measuredFrom = null;
         foreach (var trunk in context.State.Trunks)
         {
             if (trunk.Place is not null || trunk.Presence == Presence.Removed)
@@ -27,46 +27,57 @@ internal sealed class NoPlace : IRule
             }
 
             measuredFrom ??= TapesOf(context);
-            var count = measuredFrom.TryGetValue(trunk.Name, out var others) ? others.Count : 0;
+            var (known, unknown) = measuredFrom.GetValueOrDefault(trunk.Name);
             yield return new Finding
             {
                 Check = Description,
                 Severity = trunk.Presence == Presence.Planned ? Severity.Hint : Description.Severity,
                 Place = context.Origins.Locate(trunk.Trunk.Origin),
-                Message = $"It is not known where {Wording.Name(trunk.Name)} stands: " + count switch
+                Message = $"It is not known where {Wording.Name(trunk.Name)} stands: " + (known, unknown) switch
                 {
-                    0 => "give it an “at”, or tape readings to three trunks whose places are known.",
-                    1 => "one tape reading leaves it free on a circle; two more, to trunks whose places are known, would place it.",
-                    2 => "two tape readings leave two places open; one more, to a trunk whose place is known, would place it.",
-                    _ => $"there are tape readings to {count} trunks, but their places are not known either, or they stand in one line; give one of them an “at”.",
+                    (0, 0) => "give it an \"at\", or tape readings to three trunks whose places are known.",
+                    (0, _) => "its tape readings are to trunks whose places are not known either; give one of them an \"at\".",
+                    (1, _) => "one tape reading to a trunk whose place is known leaves it free on a circle; two more would place it.",
+                    (2, _) => "two tape readings to trunks whose places are known leave two places open; one more would place it.",
+                    _ => $"there are {known} tape readings to trunks whose places are known, but those stand in one line or the readings do not meet; measure to one that stands aside.",
                 },
                 Trunks = [trunk.Name],
-                Measured = count,
+                Measured = known,
                 Limit = 3,
                 Unit = "tape readings",
             };
         }
     }
 
-    private static Dictionary<string, HashSet<string>> TapesOf(CheckContext context)
+    /// <summary>For each trunk, to how many others with a known place it was measured, and to how many without.</summary>
+    private static Dictionary<string, (int Known, int Unknown)> TapesOf(CheckContext context)
     {
-        var tapes = new Dictionary<string, HashSet<string>>(StringComparer.Ordinal);
+        var known = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var trunk in context.State.Trunks)
+        {
+            if (trunk.Place is not null)
+            {
+                known.Add(trunk.Name);
+            }
+        }
+
+        var counts = new Dictionary<string, (int Known, int Unknown)>(StringComparer.Ordinal);
+        var seen = new HashSet<(string From, string To)>();
         foreach (var tape in context.Planting.Tapes)
         {
-            Join(tapes, tape.From, tape.To);
-            Join(tapes, tape.To, tape.From);
+            Count(tape.From, tape.To);
+            Count(tape.To, tape.From);
         }
 
-        return tapes;
-    }
+        return counts;
 
-    private static void Join(Dictionary<string, HashSet<string>> tapes, string from, string to)
-    {
-        if (!tapes.TryGetValue(from, out var others))
+        void Count(string from, string to)
         {
-            tapes.Add(from, others = new(StringComparer.Ordinal));
+            if (seen.Add((from, to)))
+            {
+                var (near, far) = counts.GetValueOrDefault(from);
+                counts[from] = known.Contains(to) ? (near + 1, far) : (near, far + 1);
+            }
         }
-
-        others.Add(to);
     }
 }

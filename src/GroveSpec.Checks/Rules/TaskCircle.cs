@@ -56,7 +56,7 @@ internal sealed class TaskCircle : IRule
         return
         [
             .. Circles.Of(waits).Select(circle => Told(context, circle, "wait on each other in a circle, so none of them can begin", "waits on itself, so it can never begin")),
-            .. Circles.Of(belongs).Select(circle => Told(context, circle, "are done to each other’s trunks in a circle, so none says to which trunks", "is said to be of itself, so it does not say to which trunks it is done")),
+            .. Circles.Of(belongs).Select(circle => Told(context, circle, "are done to each other's trunks in a circle, so none says to which trunks", "is said to be of itself, so it does not say to which trunks it is done")),
         ];
     }
 

@@ -10,7 +10,25 @@ public sealed class NoPlaceTests
         var assessment = Planted.Under("trunk A diameter 5 mm height 90 mm");
         var finding = assessment.Only("no-place");
         Assert.Equal("A", assessment.Underlined(finding));
-        Assert.Contains("It is not known where A stands", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("tape readings to three trunks", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_trunk_measured_from_one_known_place_is_free_on_a_circle()
+    {
+        var assessment = Planted.Under("trunk A diameter 5 mm height 90 mm\ntrunk B at 0, 0 mm diameter 5 mm height 90 mm\ntape A to B 60 mm");
+        var finding = assessment.Only("no-place");
+        Assert.Equal("A", assessment.Underlined(finding));
+        Assert.Contains("free on a circle", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_trunk_measured_from_two_known_places_has_two_left()
+    {
+        var assessment = Planted.Under("trunk A diameter 5 mm height 90 mm\ntrunk B at 0, 0 mm\ntrunk C at 90, 0 mm\ntape A to B 60 mm\ntape C to A 60 mm");
+        var finding = assessment.Only("no-place");
+        Assert.Equal("A", assessment.Underlined(finding));
+        Assert.Contains("two places open", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -24,6 +42,9 @@ public sealed class NoPlaceTests
 
     [Fact]
     public void A_trunk_that_was_removed_needs_no_place() => Assert.Empty(Planted.Under("trunk A removed 2020").Found("no-place"));
+
+    [Fact]
+    public void Three_tape_readings_place_a_trunk() => Assert.Empty(Planted.Under("trunk A diameter 5 mm height 90 mm\ntrunk B at 0, 0 mm\ntrunk C at 90, 0 mm\ntrunk D at 0, 80 mm\ntape A to B 50 mm\ntape C to A 67.082 mm\ntape A to D 50 mm").Found("no-place"));
 
     [Fact]
     public void A_trunk_with_a_line_stands_where_its_line_begins() => Assert.Empty(Planted.Under("trunk A line (5,5,0) (5,5,90) mm").Found("no-place"));

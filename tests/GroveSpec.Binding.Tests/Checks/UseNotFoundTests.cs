@@ -14,6 +14,15 @@ public sealed class UseNotFoundTests
     }
 
     [Fact]
+    public void A_folder_is_told()
+    {
+        var assessment = Planted.Under("use \"lib/\"");
+        var finding = assessment.Only("use-not-found");
+        Assert.Equal("\"lib/\"", assessment.Underlined(finding));
+        Assert.Contains("is a folder", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void An_empty_name_is_told()
     {
         var assessment = Planted.Under("use \"\"");
