@@ -1,7 +1,6 @@
 using GroveSpec.Craft.Views;
 using GroveSpec.Drawing.Front;
 using GroveSpec.Drawing.Scene;
-using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Drawing;

@@ -40,7 +40,7 @@ internal sealed class GroundFigure
     public double Bottom => Math.Max(Rim.Max(spot => spot.Y), Foot.Max(spot => spot.Y)) + FootHeight;
 
     /// <summary>How high the little feet of a pot are, in px; 0 for a slab.</summary>
-    public double FootHeight => Container is Container.Slab ? 0 : Math.Clamp((Right - Left) * 0.012, 2.5, 7);
+    public double FootHeight => Container is Container.Slab ? 0 : Math.Clamp((Foot[Foot.Length / 2].Y - Front[Front.Length / 2].Y) * 0.22, 1.5, 7);
 
     /// <summary>Lays out a container.</summary>
     /// <param name="container">The container.</param>
