@@ -1,5 +1,4 @@
 using GroveSpec.Craft.Views;
-using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 using Xunit;
 using static GroveSpec.Craft.Tests.Views.ViewPlantings;
