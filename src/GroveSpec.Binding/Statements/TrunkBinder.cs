@@ -112,6 +112,7 @@ internal sealed class TrunkBinder(BindingScope scope, Func<NameSyntax, string> r
         else if (diameter is { } second && facts.Diameter is { } held && Disagree(held.Value, second))
         {
             Contradict(
+                name,
                 thickness.Span,
                 facts.ThicknessClause.Span,
                 thickness.IsGirth
@@ -130,12 +131,12 @@ internal sealed class TrunkBinder(BindingScope scope, Func<NameSyntax, string> r
 
         if (facts.Planned is { } planned && facts.Removed is { } removed && IsAfter(planned.Value, removed.Value))
         {
-            Contradict(facts.RemovedClause!.Span, facts.PlannedClause!.Span, $"{Short(name)} is removed before it is planned to be there.", "when it is planned");
+            Contradict(name, facts.RemovedClause!.Span, facts.PlannedClause!.Span, $"{Short(name)} is removed before it is planned to be there.", "when it is planned");
         }
 
         if (facts.Raised is { } raised && facts.Removed is { } gone && SeasonCalendar.Days(gone.Value, isSouthern) is { } days && days.End.Year < raised.Value)
         {
-            Contradict(facts.RemovedClause!.Span, facts.RaisedClause!.Span, $"{Short(name)} is removed before the year in which it was raised.", "when it was raised");
+            Contradict(name, facts.RemovedClause!.Span, facts.RaisedClause!.Span, $"{Short(name)} is removed before the year in which it was raised.", "when it was raised");
         }
 
         return new Trunk
@@ -166,13 +167,13 @@ internal sealed class TrunkBinder(BindingScope scope, Func<NameSyntax, string> r
         var tip = facts.Line[^1].Z;
         if (facts.At is { } at && at.Value.DistanceTo(foot) > Rounding)
         {
-            Contradict(facts.LineClause!.Span, facts.AtClause!.Span, $"The line of {Short(name)} begins {Say(at.Value.DistanceTo(foot))} from where it stands by its \"at\", which holds.", "where it stands");
+            Contradict(name, facts.LineClause!.Span, facts.AtClause!.Span, $"The line of {Short(name)} begins {Say(at.Value.DistanceTo(foot))} from where it stands by its \"at\", which holds.", "where it stands");
         }
 
         facts.At ??= new Stated<PlanPoint>(foot, origin.Part("line"));
         if (facts.Height is { } height && Disagree(height.Value, tip))
         {
-            Contradict(facts.LineClause!.Span, facts.HeightClause!.Span, $"The line of {Short(name)} ends {Say(tip)} above the soil, but its height is {Say(height.Value)}, which holds.", "its height");
+            Contradict(name, facts.LineClause!.Span, facts.HeightClause!.Span, $"The line of {Short(name)} ends {Say(tip)} above the soil, but its height is {Say(height.Value)}, which holds.", "its height");
         }
 
         if (facts.Height is null && tip > Length.Zero)
@@ -182,7 +183,7 @@ internal sealed class TrunkBinder(BindingScope scope, Func<NameSyntax, string> r
 
         if (facts.Lean is not null)
         {
-            Contradict(facts.LeanClause!.Span, facts.LineClause!.Span, $"{Short(name)} has a lean and a line: the line says already how it leans, and holds.", "its line");
+            Contradict(name, facts.LeanClause!.Span, facts.LineClause!.Span, $"{Short(name)} has a lean and a line: the line says already how it leans, and holds.", "its line");
             facts.Lean = null;
         }
     }
@@ -242,10 +243,10 @@ internal sealed class TrunkBinder(BindingScope scope, Func<NameSyntax, string> r
         return false;
     }
 
-    private void Contradict(TextSpan span, TextSpan related, string message, string relation)
+    private void Contradict(NameSyntax name, TextSpan span, TextSpan related, string message, string relation)
     {
         var finding = scope.Tell(FileDescriptions.Contradiction, span, message);
-        scope.Amend(finding with { Related = [new RelatedPlace(scope.Place(related), relation)] });
+        scope.Amend(finding with { Trunks = [name.Text], Related = [new RelatedPlace(scope.Place(related), relation)] });
     }
 
     private bool IsAfter(Moment left, Moment right) =>
