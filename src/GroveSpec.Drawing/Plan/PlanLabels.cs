@@ -1,0 +1,301 @@
+using GroveSpec.Drawing.Scene;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
+
+namespace GroveSpec.Drawing.Plan;
+
+/// <summary>All that is written into a plan, found a place for together: numbers of findings, names, the viewer's caption, lengths of gaps.</summary>
+internal sealed class PlanLabels
+{
+    private const double GapText = 12;
+    private const double CaptionText = 15;
+    private readonly PlanLayout layout;
+    private readonly List<GapLine> gaps;
+    private readonly List<FindingMark> marks;
+    private readonly string unit;
+    private readonly List<(int Label, FindingMark Mark)> askedMarks = [];
+    private readonly List<(int Label, DrawnTrunk Trunk, string Shown, string Whole)> askedNames = [];
+    private readonly List<(int Label, GapLine Gap, string Text, double Turn)> askedGaps = [];
+    private LabelPlacement?[] places = [];
+    private int captionLabel;
+    private string caption = "";
+    private double nameSize;
+
+    /// <summary>Starts with nothing asked for.</summary>
+    /// <param name="layout">The plan.</param>
+    /// <param name="gaps">Its gaps; those under a rod are moved beside it.</param>
+    /// <param name="marks">Its findings' strokes.</param>
+    /// <param name="units">The units that are read.</param>
+    public PlanLabels(PlanLayout layout, List<GapLine> gaps, List<FindingMark> marks, UnitSystem units)
+    {
+        this.layout = layout;
+        this.gaps = gaps;
+        this.marks = marks;
+        unit = DrawnLength.UnitFor(Length.FromMillimetres(Math.Min(1e9, layout.Extents.Width / layout.Scale)), units);
+        Placer = new LabelPlacer(layout.LabelPage);
+        MoveGapsBesideRods();
+    }
+
+    /// <summary>Finds the places.</summary>
+    public LabelPlacer Placer { get; }
+
+    /// <summary>Asks for all labels and finds their places.</summary>
+    /// <param name="eye">The viewer.</param>
+    /// <param name="named">The trunks to name, the most important first.</param>
+    public void Find(ViewerEye eye, DrawnTrunk[] named)
+    {
+        AddObstacles(eye);
+        AskMarks();
+        AskNames(named);
+        AskCaption(eye);
+        AskGaps();
+        places = Placer.Place();
+    }
+
+    /// <summary>Writes the dotted lines of the gaps.</summary>
+    /// <param name="svg">Where to.</param>
+    public void WriteGapLines(SvgWriter svg)
+    {
+        foreach (var gap in gaps)
+        {
+            var (first, last) = gap.Free;
+            if (last > first)
+            {
+                var from = gap.At(first);
+                var to = gap.At(last);
+                svg.Line("gs-gap", from.X, from.Y, to.X, to.Y);
+            }
+        }
+    }
+
+    /// <summary>Writes the findings' strokes and numbers.</summary>
+    /// <param name="svg">Where to.</param>
+    public void WriteFindings(SvgWriter svg)
+    {
+        foreach (var (label, mark) in askedMarks)
+        {
+            FindingMarks.Write(svg, layout, mark, places[label]?.Box);
+        }
+    }
+
+    /// <summary>Writes lengths, names with their leaders, and the viewer's caption.</summary>
+    /// <param name="svg">Where to.</param>
+    public void WriteNames(SvgWriter svg)
+    {
+        foreach (var (label, _, text, turn) in askedGaps)
+        {
+            if (places[label] is { } place)
+            {
+                // The baseline runs below the middle of the box by the half of a numeral's height.
+                var (sin, cos) = Math.SinCos(turn * Math.PI / 180);
+                var drop = GapText * 0.32;
+                svg.Text("gs-gap-length", place.Box.CentreX - (sin * drop), place.Box.CentreY + (cos * drop), GapText, text, TextAnchor.Middle, turnDegrees: turn);
+            }
+        }
+
+        foreach (var (label, trunk, _, _) in askedNames)
+        {
+            if (places[label] is { HasLeader: true } place)
+            {
+                WriteLeader(svg, trunk, place.Box);
+            }
+        }
+
+        foreach (var (label, trunk, shown, whole) in askedNames)
+        {
+            if (places[label] is { } place)
+            {
+                svg.Text(
+                    trunk.State.Presence == Presence.Removed ? "gs-name-gone" : "gs-name",
+                    place.Box.CentreX,
+                    place.Box.CentreY + (nameSize * 0.3),
+                    nameSize,
+                    shown,
+                    TextAnchor.Middle,
+                    trunk.Origin,
+                    title: shown == whole ? null : whole);
+            }
+        }
+
+        if (places[captionLabel] is { } beside)
+        {
+            svg.Text("gs-remark", beside.Box.CentreX, beside.Box.CentreY + (CaptionText * 0.3), CaptionText, caption, TextAnchor.Middle);
+        }
+    }
+
+    private static void WriteLeader(SvgWriter svg, DrawnTrunk trunk, Box box)
+    {
+        var (toX, toY) = (Math.Clamp(trunk.X, box.Left + 4, box.Right - 4), Math.Clamp(trunk.Y, box.Top + 3, box.Bottom - 3));
+        var length = Math.Sqrt(Math.Pow(toX - trunk.X, 2) + Math.Pow(toY - trunk.Y, 2));
+        if (length > trunk.FlareRadius + 2)
+        {
+            var share = (trunk.FlareRadius + 1) / length;
+            svg.Line("gs-leader", trunk.X + ((toX - trunk.X) * share), trunk.Y + ((toY - trunk.Y) * share), toX, toY);
+        }
+    }
+
+    // A gap whose line a rod runs along is drawn beside it, as a length is on a surveyor's sheet.
+    private void MoveGapsBesideRods()
+    {
+        foreach (var gap in gaps)
+        {
+            foreach (var rod in marks.Where(mark => mark.IsRod))
+            {
+                if (DistanceToRod(rod, gap.From) < gap.From.Radius + 3 && DistanceToRod(rod, gap.To) < gap.To.Radius + 3)
+                {
+                    gap.Beside = Math.Max(gap.Beside, 7);
+                }
+            }
+        }
+    }
+
+    private static double DistanceToRod(FindingMark rod, DrawnTrunk trunk)
+    {
+        var (from, to) = (rod.Stroke[0], rod.Stroke[1]);
+        var (x, y) = (to.X - from.X, to.Y - from.Y);
+        var square = Math.Max(1e-9, (x * x) + (y * y));
+        var share = Math.Clamp((((trunk.X - from.X) * x) + ((trunk.Y - from.Y) * y)) / square, 0, 1);
+        return Math.Sqrt(Math.Pow(trunk.X - from.X - (x * share), 2) + Math.Pow(trunk.Y - from.Y - (y * share), 2));
+    }
+
+    private void AddObstacles(ViewerEye eye)
+    {
+        Placer.Avoid(eye.Box);
+        foreach (var trunk in layout.Trunks)
+        {
+            Placer.AvoidDisc(trunk.X, trunk.Y, trunk.Radius + 3, 45);
+            if (trunk.Leans)
+            {
+                for (var i = 1; i < trunk.Run.Length; i++)
+                {
+                    Placer.AvoidLine(trunk.Run[i - 1].X, trunk.Run[i - 1].Y, trunk.Run[i].X, trunk.Run[i].Y, 12);
+                }
+
+                Placer.AvoidDisc(trunk.Tip.X, trunk.Tip.Y, 5, 16);
+            }
+        }
+
+        foreach (var mark in marks)
+        {
+            for (var i = 1; i < mark.Stroke.Length; i++)
+            {
+                Placer.AvoidLine(mark.Stroke[i - 1].X, mark.Stroke[i - 1].Y, mark.Stroke[i].X, mark.Stroke[i].Y, 22);
+            }
+        }
+
+        foreach (var gap in gaps)
+        {
+            var (from, to) = (gap.At(0), gap.At(1));
+            Placer.AvoidLine(from.X, from.Y, to.X, to.Y, 7);
+        }
+
+        for (var i = 0; i < layout.RimOnPage.Length; i++)
+        {
+            var (from, to) = (layout.RimOnPage[i], layout.RimOnPage[(i + 1) % layout.RimOnPage.Length]);
+            Placer.AvoidLine(from.X, from.Y, to.X, to.Y, 9);
+        }
+    }
+
+    private void AskMarks()
+    {
+        foreach (var mark in marks)
+        {
+            var size = (2 * Plate.RadiusOfMark(mark.Number)) + 4;
+            var anchor = mark.NumberPlaces[0];
+            askedMarks.Add((Placer.Ask(new LabelRequest
+            {
+                Width = size,
+                Height = size,
+                AnchorX = anchor.X,
+                AnchorY = anchor.Y,
+                Reach = 4,
+                Turn = mark.IsRod ? 0 : 2,
+                IsRequired = true,
+                Candidates = [.. mark.NumberPlaces.Select((place, i) => new LabelCandidate(place.X, place.Y, i * 1.5))],
+            }), mark));
+        }
+    }
+
+    private void AskNames(DrawnTrunk[] named)
+    {
+        nameSize = named.Length switch { <= 15 => 20, <= 30 => 17, <= NamesAll => 15, _ => 13 };
+        var isRequired = layout.Trunks.Length <= NamesAll;
+        foreach (var trunk in named)
+        {
+            var whole = DrawnText.Clean(trunk.Name);
+            var shown = DrawnText.Shortened(whole, nameSize * 11, nameSize, Face.Italic);
+            var width = TextMetrics.ReservedWidth(shown, nameSize, Face.Italic) + 6;
+            var height = nameSize * (TextMetrics.Ascent + TextMetrics.Descent);
+            askedNames.Add((Placer.Ask(new LabelRequest
+            {
+                Width = width,
+                Height = height,
+                AnchorX = trunk.X,
+                AnchorY = trunk.Y,
+                Reach = trunk.FlareRadius,
+                Turn = 1,
+                IsRequired = isRequired,
+                Candidates = LabelRequest.Around(trunk.X, trunk.Y, trunk.FlareRadius, width, height),
+            }), trunk, shown, whole));
+        }
+    }
+
+    private const int NamesAll = 60;
+
+    private void AskCaption(ViewerEye eye)
+    {
+        caption = eye.Caption;
+        var width = TextMetrics.ReservedWidth(caption, CaptionText, Face.Italic);
+        var height = CaptionText * (TextMetrics.Ascent + TextMetrics.Descent);
+        captionLabel = Placer.Ask(new LabelRequest
+        {
+            Width = width,
+            Height = height,
+            AnchorX = eye.X,
+            AnchorY = eye.Y,
+            Reach = 400,
+            Turn = 0,
+            IsRequired = true,
+            Candidates = eye.CaptionPlaces(width, height),
+        });
+    }
+
+    private void AskGaps()
+    {
+        foreach (var gap in gaps)
+        {
+            var text = DrawnLength.Bare(gap.Distance, unit);
+            var turn = Math.Atan2(gap.To.Y - gap.From.Y, gap.To.X - gap.From.X) * 180 / Math.PI;
+            turn = Math.Round(turn > 90 ? turn - 180 : turn <= -90 ? turn + 180 : turn, 1);
+            var (sin, cos) = Math.SinCos(turn * Math.PI / 180);
+            var width = TextMetrics.ReservedWidth(text, GapText) + 2;
+            const double Height = GapText * 0.95;
+            var (first, last) = gap.Free;
+            if ((last - first) * gap.PixelLength < width)
+            {
+                continue;
+            }
+
+            var candidates = new List<LabelCandidate>();
+            foreach (var share in (ReadOnlySpan<double>)[0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74])
+            {
+                foreach (var beside in (ReadOnlySpan<double>)[8, -8])
+                {
+                    var (x, y) = gap.At(first + ((last - first) * share), beside);
+                    candidates.Add(new LabelCandidate(x, y, Math.Abs(share - 0.5) * 20));
+                }
+            }
+
+            askedGaps.Add((Placer.Ask(new LabelRequest
+            {
+                Width = (Math.Abs(cos) * width) + (Math.Abs(sin) * Height),
+                Height = (Math.Abs(sin) * width) + (Math.Abs(cos) * Height),
+                AnchorX = gap.At(0.5).X,
+                AnchorY = gap.At(0.5).Y,
+                Reach = 20,
+                Turn = 3,
+                Candidates = candidates,
+            }), gap, text, turn));
+        }
+    }
+}

@@ -1,0 +1,86 @@
+using GroveSpec.Drawing.Plan;
+using GroveSpec.Drawing.Scene;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
+
+namespace GroveSpec.Drawing;
+
+/// <summary>The planting from above, to scale, as an ink plate of 1,000 px width whose height follows what it holds.</summary>
+public static class PlanPlate
+{
+    private const int MostNames = 60;
+    private const int MostNamesOfMany = 40;
+
+    /// <summary>Draws the plate.</summary>
+    /// <param name="subject">What is drawn.</param>
+    /// <param name="options">How.</param>
+    /// <returns>
+    /// A whole SVG document, the same bytes for the same subject and options. Trunks without a place are named below the plan;
+    /// sizes that are not known are assumed by <see cref="Craft.Views.ShownSizes"/>, and an assumed crown is a broken line.
+    /// Up to 60 trunks every name is written; beyond, those of the thickest for which there is room.
+    /// </returns>
+    public static string Draw(DrawingSubject subject, DrawingOptions options)
+    {
+        var state = subject.State;
+        var layout = PlanLayout.Of(state, options);
+        var marks = FindingMarks.Of(layout, subject.Findings);
+        var numbers = marks.Select(mark => mark.Number).Distinct().ToList();
+        var key = Plate.LayOutKey(PlanLayout.PageWidth, numbers.Select(number => subject.Findings[number - 1].Message));
+        var gaps = GapLines.Of(layout.Trunks, subject.Findings);
+        var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units);
+        var footTop = layout.PlotBottom + 16;
+        var notesTop = footTop + 42;
+        var keyTop = notesTop + PlanNotes.Height(notes);
+        var height = keyTop + Plate.HeightOfKey(key) + 26;
+
+        var svg = new SvgWriter(32768 + (layout.Trunks.Length * 260));
+        var name = PlanWords.Name(state.Planting);
+        Plate.Open(
+            svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, from above", PlanWords.Description(subject, numbers, options.Units), PlanStyle.Sheet(), options);
+        Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, PlanWords.Remark(state));
+        var labels = new PlanLabels(layout, gaps, marks, options.Units);
+        Shore.Write(svg, layout, state.Planting.Container?.Origin.Id, name);
+        WriteCrowns(svg, layout);
+        if (options.ShowBearings)
+        {
+            BearingDial.Write(svg, layout, labels.Placer);
+        }
+
+        var eye = ViewerEye.Of(layout, state.Planting, options.Units);
+        labels.Find(eye, NamesShown(layout));
+        labels.WriteGapLines(svg);
+        svg.CoarsePaths = layout.Detail != PlanDetail.Full;
+        foreach (var trunk in layout.Trunks)
+        {
+            TrunkDrawing.Write(svg, trunk, layout.Detail, layout.Detail == PlanDetail.Full ? PlanWords.Trunk(trunk.State, options.Units) : null);
+        }
+
+        svg.CoarsePaths = false;
+        labels.WriteFindings(svg);
+        eye.Write(svg);
+        labels.WriteNames(svg);
+        Plate.WriteScaleBar(svg, Plate.Margin, footTop + 6, 260, layout.Scale, options.Units);
+        PlanNotes.Write(svg, notes, notesTop);
+        Plate.WriteKey(svg, keyTop, numbers, key);
+        Plate.Close(svg);
+        return svg.Finish();
+    }
+
+    private static void WriteCrowns(SvgWriter svg, PlanLayout layout)
+    {
+        svg.CoarsePaths = true;
+        foreach (var trunk in layout.Trunks.Where(trunk => trunk.CrownRadius > 0).OrderByDescending(trunk => trunk.CrownRadius))
+        {
+            TrunkDrawing.WriteCrown(svg, trunk, layout.Detail);
+        }
+
+        svg.CoarsePaths = false;
+    }
+
+    // Of a wood only the thickest are named; OrderBy keeps the order of the file among equals.
+    private static DrawnTrunk[] NamesShown(PlanLayout layout)
+    {
+        var thickestFirst = layout.Trunks.OrderByDescending(trunk => trunk.TrueRadius);
+        return layout.Trunks.Length <= 2 * MostNames ? [.. thickestFirst] : [.. thickestFirst.Where(trunk => trunk.State.Presence == Presence.Standing).Take(MostNamesOfMany)];
+    }
+}
