@@ -33,8 +33,9 @@ internal static class CommandLine
             grammar.Options.Add(option);
         }
 
-        // A name that begins with @ is a name, not a file of further words.
-        var parsed = grammar.Parse([.. words.Take(end)], new ParserConfiguration { ResponseFileTokenReplacer = null });
+        // A name that begins with @ is a name, not a file of further words; the command's own word comes first,
+        // because the parser takes one such word away.
+        var parsed = grammar.Parse([command.Name, .. words.Take(end)], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.GetValue(help))
         {
             return (parsed, [], true);

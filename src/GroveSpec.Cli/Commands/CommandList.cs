@@ -4,13 +4,15 @@ namespace GroveSpec.Cli.Commands;
 internal static class CommandList
 {
     /// <summary>Their names, in the order in which help tells them.</summary>
-    public static readonly string[] Names = [];
+    public static readonly string[] Names = ["check", "start"];
 
     /// <summary>Makes the command of a name. Only the one that is called is ever made, because starting up must cost nothing.</summary>
     /// <param name="name">The name.</param>
     /// <returns>The command, or null where there is none of that name.</returns>
     public static GroveCommand? Make(string name) => name switch
     {
+        "check" => new CheckCommand(),
+        "start" => new StartCommand(),
         _ => null,
     };
 }

@@ -3,6 +3,11 @@ namespace GroveSpec.Cli.Files;
 /// <summary>Writes a file so that nobody ever finds half of it: whoever reads it meanwhile, and whoever writes it too, sees the old or the new.</summary>
 internal static class OutputFile
 {
+    private const int ExistsOnUnix = 17;
+    private const int ExistsOnWindows = unchecked((int)0x80070050);
+
+    private static int partials;
+
     /// <summary>Writes a file, in place of one that is there. A link stays, and the file it leads to is written.</summary>
     /// <param name="name">Its path as the person gave it.</param>
     /// <param name="folder">The full path of the folder that a relative one starts from.</param>
@@ -95,16 +100,17 @@ internal static class OutputFile
     private static string WritePartial(string path, ReadOnlySpan<byte> content, UnixFileMode? mode)
     {
         var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 0 };
-        // The process id keeps runs apart, the number what an earlier run with that id left behind.
-        for (var number = 0; ; number++)
+        // The process id keeps runs apart; the number keeps apart what one run writes, and what an earlier run with that id left behind.
+        for (var tries = 0; ; tries++)
         {
+            var number = Interlocked.Increment(ref partials);
             var partial = Path.Combine(Path.GetDirectoryName(path)!, $".grovespec-{Environment.ProcessId}-{number}.part");
             FileStream stream;
             try
             {
                 stream = new FileStream(partial, options);
             }
-            catch (IOException) when (number < 1000 && File.Exists(partial))
+            catch (IOException taken) when (tries < 1000 && taken.HResult is ExistsOnUnix or ExistsOnWindows)
             {
                 continue;
             }

@@ -13,10 +13,11 @@ namespace GroveSpec.Cli.Reports;
 internal sealed record CheckRun(ImmutableArray<CheckedFile> Files, ImmutableArray<FileTroubleException> Troubles, SourceLibrary Sources, bool IsStrict)
 {
     /// <summary>How the run ends.</summary>
-    public ExitStatus Status => !Troubles.IsEmpty ? ExitStatus.Files : Files.Any(file => file.Findings.Any(Fails)) ? ExitStatus.Findings : ExitStatus.Good;
+    public ExitStatus Status => !Troubles.IsEmpty ? ExitStatus.Files : Files.Any(file => file.Findings.Any(finding => Fails(finding, IsStrict))) ? ExitStatus.Findings : ExitStatus.Good;
 
-    /// <summary>Whether a finding fails the run.</summary>
+    /// <summary>Whether a finding fails a run.</summary>
     /// <param name="finding">The finding.</param>
+    /// <param name="isStrict">Whether warnings do.</param>
     /// <returns>True for errors, and for warnings of a strict run.</returns>
-    public bool Fails(Finding finding) => finding.Severity == Severity.Error || (IsStrict && finding.Severity == Severity.Warning);
+    public static bool Fails(Finding finding, bool isStrict) => finding.Severity == Severity.Error || (isStrict && finding.Severity == Severity.Warning);
 }

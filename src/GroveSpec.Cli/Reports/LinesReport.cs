@@ -1,4 +1,6 @@
+using GroveSpec.Checks;
 using GroveSpec.Cli.Terminals;
+using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Cli.Reports;
 
@@ -12,19 +14,18 @@ internal static class LinesReport
     {
         foreach (var finding in run.Files.SelectMany(file => file.Findings))
         {
-            var start = run.Sources.RangeOf(finding.Place).Start;
-            writer.Write(HarmlessText.OneLine(finding.Place.File));
-            writer.Write(':');
-            writer.Write(start.Line + 1);
-            writer.Write(':');
-            writer.Write(start.Character + 1);
-            writer.Write(": ");
-            writer.Write(SeverityWords.Of(finding.Severity));
-            writer.Write(": ");
-            writer.Write(HarmlessText.OneLine(finding.Message));
-            writer.Write(" [");
-            writer.Write(finding.Check.Name);
-            writer.Write("]\n");
+            writer.Write(LineOf(finding, run.Sources));
+            writer.Write('\n');
         }
+    }
+
+    /// <summary>Writes a finding.</summary>
+    /// <param name="finding">What to tell.</param>
+    /// <param name="sources">The texts it lies in.</param>
+    /// <returns>The line, without its end; line and column count from 1, the column in UTF-16 code units.</returns>
+    public static string LineOf(Finding finding, SourceLibrary sources)
+    {
+        var start = sources.RangeOf(finding.Place).Start;
+        return $"{HarmlessText.OneLine(finding.Place.File)}:{start.Line + 1}:{start.Character + 1}: {SeverityWords.Of(finding.Severity)}: {HarmlessText.OneLine(finding.Message)} [{finding.Check.Name}]";
     }
 }

@@ -41,7 +41,7 @@ internal static class HarmlessText
 
         var head = (most - 1) / 2;
         var tail = text.Length - (most - 1 - head);
-        head -= char.IsHighSurrogate(text[head - 1]) ? 1 : 0;
+        head -= head > 0 && char.IsHighSurrogate(text[head - 1]) ? 1 : 0;
         tail += char.IsLowSurrogate(text[tail]) ? 1 : 0;
         return string.Concat(text.AsSpan(0, head), "…", text.AsSpan(tail));
     }

@@ -1,0 +1,3 @@
+using GroveSpec.Benchmarks;
+
+return Comparison.Run(args, Console.Out);
