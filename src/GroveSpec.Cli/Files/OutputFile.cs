@@ -138,5 +138,7 @@ internal static class OutputFile
         }
     }
 
-    private static string TargetOf(string path) => File.ResolveLinkTarget(path, returnFinalTarget: true) is { } target ? target.FullName : path;
+    private static string TargetOf(string path) => new FileInfo(path).LinkTarget is null
+        ? path
+        : File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
 }
