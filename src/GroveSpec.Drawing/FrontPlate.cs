@@ -36,7 +36,8 @@ public static class FrontPlate
         var bandTop = foot + 10;
         var nameTop = bandTop + (bands * FindingMarks.BandHeight);
         var notesTop = nameTop + names.Height + 22;
-        var notes = NoteLines(FrontWords.Notes(state, view, options.ShowHidden, names.Any));
+        var hidden = Hidden(view, marks, options.ShowHidden);
+        var notes = NoteLines(FrontWords.Notes(state, view, hidden.Count > 0, names.Any));
         var keyTop = notesTop + (notes.Count * NoteLine) + (notes.Count > 0 ? 8 : 0);
         var key = Plate.LayOutKey(FrontScene.PageWidth, marks.Sentences);
         var height = keyTop + Plate.HeightOfKey(key) + 34;
@@ -58,7 +59,7 @@ public static class FrontPlate
         }
 
         names.DrawLeaders(svg, bandTop, nameTop);
-        DrawTrunks(svg, scene, view, fullness, options.ShowHidden);
+        DrawTrunks(svg, scene, fullness, hidden);
         svg.CoarsePaths = false;
         if (hasScale)
         {
@@ -102,7 +103,7 @@ public static class FrontPlate
         Plate.WriteHeading(svg, FrontScene.PageWidth, name, state.Planting.Name?.Origin.Id, FrontWords.Remark(view.Frame, unit, options.Units));
     }
 
-    private static void DrawTrunks(SvgWriter svg, FrontScene scene, FrontView view, double fullness, bool showsHidden)
+    private static void DrawTrunks(SvgWriter svg, FrontScene scene, double fullness, HashSet<string> hidden)
     {
         var painter = new TrunkPainter(svg, fullness);
 
@@ -122,14 +123,20 @@ public static class FrontPlate
             painter.DrawPlanned(other.Trunk, other.Crown);
         }
 
-        if (showsHidden)
+        foreach (var tree in scene.Trees.Where(tree => hidden.Contains(tree.Trunk.Trunk.Name)))
         {
-            var hidden = view.Trunks.Where(trunk => trunk.Hidden is { Share: > 0 }).Select(trunk => trunk.Name).ToHashSet(StringComparer.Ordinal);
-            foreach (var tree in scene.Trees.Where(tree => hidden.Contains(tree.Trunk.Trunk.Name)))
-            {
-                painter.DrawHidden(tree.Trunk);
-            }
+            painter.DrawHidden(tree.Trunk);
         }
+    }
+
+    /// <summary>The trunks to draw broken over what hides them: all that are hidden on request, else those that a finding is about.</summary>
+    private static HashSet<string> Hidden(FrontView view, FindingMarks marks, bool showsAll)
+    {
+        var told = marks.HiddenTrunks.ToHashSet(StringComparer.Ordinal);
+        return view.Trunks
+            .Where(trunk => trunk.Hidden is { Share: > 0 } && (showsAll || told.Contains(trunk.Name)))
+            .Select(trunk => trunk.Name)
+            .ToHashSet(StringComparer.Ordinal);
     }
 
     private static double CentreOf(FrontScene scene) => scene is { Ground: { } ground, IsPatch: false }

@@ -10,8 +10,9 @@ internal sealed class FindingMarks
     public const double BandHeight = 23;
 
     private const string CentreLine = "centred-main";
+    private const string HiddenTrunk = "hidden-trunk";
 
-    private static readonly string[] ViewChecks = ["hidden-trunk", "even-gaps-in-view", "level-tops", CentreLine, "depth-reversed"];
+    private static readonly string[] ViewChecks = [HiddenTrunk, "even-gaps-in-view", "level-tops", CentreLine, "depth-reversed"];
 
     private readonly List<(int Number, Finding Finding)> findings = [];
 
@@ -30,6 +31,9 @@ internal sealed class FindingMarks
 
     /// <summary>The numbers of the findings, as everywhere: the place in the list, from 1.</summary>
     public List<int> Numbers => [.. findings.Select(finding => finding.Number)];
+
+    /// <summary>The trunks that are told to be hidden.</summary>
+    public IEnumerable<string> HiddenTrunks => findings.Where(finding => finding.Finding.Check.Name == HiddenTrunk).SelectMany(finding => finding.Finding.Trunks);
 
     /// <summary>Their sentences.</summary>
     public IEnumerable<string> Sentences => findings.Select(finding => finding.Finding.Message);

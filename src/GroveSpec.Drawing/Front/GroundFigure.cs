@@ -183,7 +183,8 @@ internal sealed class GroundFigure
         var centre = new Spot((Left + Right) / 2, (Top + Rim.Max(spot => spot.Y)) / 2);
         for (var tuft = 0; tuft < count; tuft++)
         {
-            var at = Rim[(int)(hand.Next() * Rim.Length)].Toward(centre, 0.03 + (0.55 * Math.Pow(hand.Next(), 2)));
+            var corner = (int)(hand.Next() * Rim.Length);
+            var at = Rim[corner].Toward(Rim[(corner + 1) % Rim.Length], hand.Next()).Toward(centre, 0.05 + (0.6 * Math.Pow(hand.Next(), 1.7)));
             var blades = hand.Next() < 0.55 ? 1 : 3;
             for (var blade = 0; blade < blades; blade++)
             {

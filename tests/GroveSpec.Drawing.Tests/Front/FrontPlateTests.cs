@@ -107,6 +107,7 @@ public sealed class FrontPlateTests
 
         Assert.Single(plate.Of("gs-hidden"));
         Assert.Empty(new PlateReader(Draw(planting)).Of("gs-hidden"));
+        Assert.Single(new PlateReader(Draw(planting, Finding("hidden-trunk", "back is hidden.", ["back", "front"], new Figure.Ring("back")))).Of("gs-hidden"));
     }
 
     [Fact]
