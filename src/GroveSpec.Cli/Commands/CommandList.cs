@@ -4,7 +4,7 @@ namespace GroveSpec.Cli.Commands;
 internal static class CommandList
 {
     /// <summary>Their names, in the order in which help tells them.</summary>
-    public static readonly string[] Names = ["check", "start"];
+    public static readonly string[] Names = ["check", "draw", "tidy", "start"];
 
     /// <summary>Makes the command of a name. Only the one that is called is ever made, because starting up must cost nothing.</summary>
     /// <param name="name">The name.</param>
@@ -12,6 +12,8 @@ internal static class CommandList
     public static GroveCommand? Make(string name) => name switch
     {
         "check" => new CheckCommand(),
+        "draw" => new DrawCommand(),
+        "tidy" => new TidyCommand(),
         "start" => new StartCommand(),
         _ => null,
     };

@@ -185,7 +185,7 @@ internal sealed class TaskMarks(TimeAxis axis, LocalDate? today)
         }
     }
 
-    private void DrawShoot(SvgWriter svg, DatedTask dated, MarkSpan place, double most, ref Wobble hand)
+    private static void DrawShoot(SvgWriter svg, DatedTask dated, MarkSpan place, double most, ref Wobble hand)
     {
         var (left, right, y) = place;
         var width = right - left;

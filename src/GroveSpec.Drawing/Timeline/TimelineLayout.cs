@@ -175,7 +175,7 @@ internal sealed class TimelineLayout
         return new DateInterval(first.PlusDays(-6), last.PlusDays(6));
     }
 
-    private List<string> LayOutUndated(Planting planting, IReadOnlyList<DatedTask> dated)
+    private static List<string> LayOutUndated(Planting planting, IReadOnlyList<DatedTask> dated)
     {
         var undated = dated.Where(task => task.Window is null).ToList();
         if (undated.Count == 0)
