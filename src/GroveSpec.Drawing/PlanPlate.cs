@@ -28,8 +28,8 @@ public static class PlanPlate
         var key = Plate.LayOutKey(PlanLayout.PageWidth, numbers.Select(number => subject.Findings[number - 1].Message));
         var gaps = GapLines.Of(layout.Trunks, subject.Findings);
         var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units);
-        var footTop = layout.PlotBottom + 16;
-        var notesTop = footTop + 42;
+        var footTop = layout.PlotBottom;
+        var notesTop = footTop + 46;
         var keyTop = notesTop + PlanNotes.Height(notes);
         var height = keyTop + Plate.HeightOfKey(key) + 26;
 
@@ -39,6 +39,7 @@ public static class PlanPlate
             svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, from above", PlanWords.Description(subject, numbers, options.Units), PlanStyle.Sheet(), options);
         Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, PlanWords.Remark(state));
         var labels = new PlanLabels(layout, gaps, marks, options.Units);
+        svg.CoarsePaths = true;
         Shore.Write(svg, layout, state.Planting.Container?.Origin.Id, name);
         WriteCrowns(svg, layout);
         if (options.ShowBearings)
@@ -49,7 +50,6 @@ public static class PlanPlate
         var eye = ViewerEye.Of(layout, state.Planting, options.Units);
         labels.Find(eye, NamesShown(layout));
         labels.WriteGapLines(svg);
-        svg.CoarsePaths = layout.Detail != PlanDetail.Full;
         foreach (var trunk in layout.Trunks)
         {
             TrunkDrawing.Write(svg, trunk, layout.Detail, layout.Detail == PlanDetail.Full ? PlanWords.Trunk(trunk.State, options.Units) : null);
@@ -68,13 +68,10 @@ public static class PlanPlate
 
     private static void WriteCrowns(SvgWriter svg, PlanLayout layout)
     {
-        svg.CoarsePaths = true;
         foreach (var trunk in layout.Trunks.Where(trunk => trunk.CrownRadius > 0).OrderByDescending(trunk => trunk.CrownRadius))
         {
             TrunkDrawing.WriteCrown(svg, trunk, layout.Detail);
         }
-
-        svg.CoarsePaths = false;
     }
 
     // Of a wood only the thickest are named; OrderBy keeps the order of the file among equals.

@@ -21,7 +21,7 @@ internal sealed class DrawnTrunk
     public double Radius => Math.Max(TrueRadius, 1.4);
 
     /// <summary>The radius of its flare, as drawn.</summary>
-    public double FlareRadius => (Radius * 1.22) + 1.5;
+    public double FlareRadius => (Radius * 1.26) + 1.5;
 
     /// <summary>The radius of its crown.</summary>
     public required double CrownRadius { get; init; }
@@ -39,7 +39,7 @@ internal sealed class DrawnTrunk
     public (double X, double Y) CrownCentre => (X + ((Tip.X - X) * 2 / 3), Y + ((Tip.Y - Y) * 2 / 3));
 
     /// <summary>Whether its tip stands far enough from its base to be drawn.</summary>
-    public bool Leans => ((Tip.X - X) * (Tip.X - X)) + ((Tip.Y - Y) * (Tip.Y - Y)) > Math.Pow(Radius + 4, 2);
+    public bool Leans => ((Tip.X - X) * (Tip.X - X)) + ((Tip.Y - Y) * (Tip.Y - Y)) > (Radius + 4) * (Radius + 4);
 
     /// <summary>Its name.</summary>
     public string Name => State.Name;

@@ -17,4 +17,12 @@ internal sealed class FindingMark
 
     /// <summary>Where the number could stand, best first.</summary>
     public required List<(double X, double Y)> NumberPlaces { get; init; }
+
+    /// <summary>How many of the places lie on the stroke itself; the rest need a leader.</summary>
+    public required int PlacesOnStroke { get; init; }
+
+    /// <summary>How unwelcome a place is: one on the stroke covers a piece of it, which costs nothing here.</summary>
+    /// <param name="place">Its index in <see cref="NumberPlaces"/>.</param>
+    /// <returns>A cost for the label search.</returns>
+    public double CostOfPlace(int place) => (place * 1.5) + (place < PlacesOnStroke ? 0 : 26);
 }

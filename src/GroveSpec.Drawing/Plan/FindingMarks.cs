@@ -7,7 +7,7 @@ namespace GroveSpec.Drawing.Plan;
 /// <summary>Turns what findings can show into strokes on the plan.</summary>
 internal static class FindingMarks
 {
-    private const double PastTheEnds = 22;
+    private const double PastTheEnds = 30;
 
     /// <summary>The strokes of all findings that show in a plan.</summary>
     /// <param name="layout">The plan.</param>
@@ -115,6 +115,7 @@ internal static class FindingMarks
             IsRod = true,
             Stroke = [(from.X - (x * before), from.Y - (y * before)), (to.X + (x * after), to.Y + (y * after))],
             NumberPlaces = places,
+            PlacesOnStroke = places.Count,
         };
     }
 
@@ -123,7 +124,8 @@ internal static class FindingMarks
         double radius = 0;
         foreach (var trunk in layout.Trunks)
         {
-            if (Math.Pow(trunk.X - end.X, 2) + Math.Pow(trunk.Y - end.Y, 2) < Math.Pow(trunk.FlareRadius, 2))
+            var (x, y) = (trunk.X - end.X, trunk.Y - end.Y);
+            if ((x * x) + (y * y) < trunk.FlareRadius * trunk.FlareRadius)
             {
                 radius = Math.Max(radius, trunk.FlareRadius);
             }
@@ -166,7 +168,7 @@ internal static class FindingMarks
             places.Add((apex.X + (y * Math.Sign(bow) * step * 10), apex.Y - (x * Math.Sign(bow) * step * 10)));
         }
 
-        return new FindingMark { Number = number, Stroke = [start, middle, end], NumberPlaces = places };
+        return new FindingMark { Number = number, Stroke = [start, middle, end], NumberPlaces = places, PlacesOnStroke = 7 };
     }
 
     private static FindingMark RingMark(int number, DrawnTrunk trunk, int nested)
@@ -192,7 +194,7 @@ internal static class FindingMarks
             }
         }
 
-        return new FindingMark { Number = number, IsRing = true, Stroke = stroke, NumberPlaces = places };
+        return new FindingMark { Number = number, IsRing = true, Stroke = stroke, NumberPlaces = places, PlacesOnStroke = 16 };
     }
 
     // The rod is drawn out to its number's ring and broken round every trunk it meets, so that the section stays clear.

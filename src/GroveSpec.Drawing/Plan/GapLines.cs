@@ -62,5 +62,6 @@ internal static class GapLines
         }
     }
 
-    private static double Square(DrawnTrunk one, DrawnTrunk other) => Math.Pow(one.X - other.X, 2) + Math.Pow(one.Y - other.Y, 2);
+    private static double Square(DrawnTrunk one, DrawnTrunk other) =>
+        ((one.X - other.X) * (one.X - other.X)) + ((one.Y - other.Y) * (one.Y - other.Y));
 }

@@ -20,6 +20,7 @@ internal sealed class PlanLabels
     private int captionLabel;
     private string caption = "";
     private double nameSize;
+    private double eyeX;
 
     /// <summary>Starts with nothing asked for.</summary>
     /// <param name="layout">The plan.</param>
@@ -105,13 +106,14 @@ internal sealed class PlanLabels
         {
             if (places[label] is { } place)
             {
+                var (x, anchor) = TowardWhatItNames(place.Box, trunk.X);
                 svg.Text(
                     trunk.State.Presence == Presence.Removed ? "gs-name-gone" : "gs-name",
-                    place.Box.CentreX,
+                    x,
                     place.Box.CentreY + (nameSize * 0.3),
                     nameSize,
                     shown,
-                    TextAnchor.Middle,
+                    anchor,
                     trunk.Origin,
                     title: shown == whole ? null : whole);
             }
@@ -119,9 +121,16 @@ internal sealed class PlanLabels
 
         if (places[captionLabel] is { } beside)
         {
-            svg.Text("gs-remark", beside.Box.CentreX, beside.Box.CentreY + (CaptionText * 0.3), CaptionText, caption, TextAnchor.Middle);
+            var (x, anchor) = TowardWhatItNames(beside.Box, eyeX);
+            svg.Text("gs-remark", x, beside.Box.CentreY + (CaptionText * 0.3), CaptionText, caption, anchor);
         }
     }
+
+    // The box is kept wider than the text is likely to be, so the text stands at the end that is nearer to what it names.
+    private static (double X, TextAnchor Anchor) TowardWhatItNames(Box box, double x) =>
+        x < box.Left + (box.Width * 0.2) ? (box.Left + 3, TextAnchor.Start)
+        : x > box.Right - (box.Width * 0.2) ? (box.Right - 3, TextAnchor.End)
+        : (box.CentreX, TextAnchor.Middle);
 
     private static void WriteLeader(SvgWriter svg, DrawnTrunk trunk, Box box)
     {
@@ -163,7 +172,7 @@ internal sealed class PlanLabels
         Placer.Avoid(eye.Box);
         foreach (var trunk in layout.Trunks)
         {
-            Placer.AvoidDisc(trunk.X, trunk.Y, trunk.Radius + 3, 45);
+            Placer.AvoidDisc(trunk.X, trunk.Y, trunk.Radius + 3, 120);
             if (trunk.Leans)
             {
                 for (var i = 1; i < trunk.Run.Length; i++)
@@ -211,7 +220,7 @@ internal sealed class PlanLabels
                 Reach = 4,
                 Turn = mark.IsRod ? 0 : 2,
                 IsRequired = true,
-                Candidates = [.. mark.NumberPlaces.Select((place, i) => new LabelCandidate(place.X, place.Y, i * 1.5))],
+                Candidates = [.. mark.NumberPlaces.Select((place, i) => new LabelCandidate(place.X, place.Y, mark.CostOfPlace(i)))],
             }), mark));
         }
     }
@@ -223,7 +232,7 @@ internal sealed class PlanLabels
         foreach (var trunk in named)
         {
             var whole = DrawnText.Clean(trunk.Name);
-            var shown = DrawnText.Shortened(whole, nameSize * 11, nameSize, Face.Italic);
+            var shown = DrawnText.Shortened(whole, nameSize * (named.Length > 30 ? 11 : 14), nameSize, Face.Italic);
             var width = TextMetrics.ReservedWidth(shown, nameSize, Face.Italic) + 6;
             var height = nameSize * (TextMetrics.Ascent + TextMetrics.Descent);
             askedNames.Add((Placer.Ask(new LabelRequest
@@ -245,7 +254,8 @@ internal sealed class PlanLabels
     private void AskCaption(ViewerEye eye)
     {
         caption = eye.Caption;
-        var width = TextMetrics.ReservedWidth(caption, CaptionText, Face.Italic);
+        eyeX = eye.X;
+        var width = TextMetrics.ReservedWidth(caption, CaptionText, Face.Italic) + 6;
         var height = CaptionText * (TextMetrics.Ascent + TextMetrics.Descent);
         captionLabel = Placer.Ask(new LabelRequest
         {

@@ -13,7 +13,7 @@ internal sealed class PlanLayout
     public const double PageWidth = 1000;
 
     private const double TallestPlot = 860;
-    private const double ViewerRoom = 78;
+    private const double ViewerRoom = 58;
     private const double DialRoom = 44;
     private readonly double leftMm;
     private readonly double backMm;
@@ -41,7 +41,7 @@ internal sealed class PlanLayout
         var across = Math.Abs(ViewedFrom.Rightward) > 0.6 ? ViewerRoom : 0;
         var along = Math.Abs(ViewedFrom.Backward) > 0.6 ? ViewerRoom : 0;
         var (left, right) = (Plate.Margin + dial + (ViewedFrom.Rightward < 0 ? across : 0), Plate.Margin + dial + (ViewedFrom.Rightward > 0 ? across : 0));
-        var (top, bottom) = (30 + dial + (ViewedFrom.Backward > 0 ? along : 0), 26 + dial + (ViewedFrom.Backward < 0 ? along : 0));
+        var (top, bottom) = (28 + dial + (ViewedFrom.Backward > 0 ? along : 0), 12 + dial + (ViewedFrom.Backward < 0 ? along : 0));
         Scale = Math.Min((PageWidth - left - right) / extent.Width, TallestPlot / extent.Height);
         PlotTop = Plate.HeadingFoot;
         leftMm = extent.Left;

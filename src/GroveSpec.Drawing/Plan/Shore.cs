@@ -116,7 +116,7 @@ internal static class Shore
                     var along = middle + hand.Between(-22, 22);
                     var depth = hand.Next() * hand.Next();
                     var (x, y) = Within(rim, lengths, around, along, start + (depth * deep), sign);
-                    if (!Array.Exists(layout.Trunks, trunk => Math.Pow(trunk.X - x, 2) + Math.Pow(trunk.Y - y, 2) < Math.Pow(trunk.FlareRadius + 2, 2)))
+                    if (!IsOnATrunk(layout, x, y))
                     {
                         svg.MoveTo(x, y);
                         svg.LineTo(x + 0.1, y);
@@ -126,6 +126,25 @@ internal static class Shore
 
             svg.EndPath();
         }
+    }
+
+    private static bool IsOnATrunk(PlanLayout layout, double x, double y)
+    {
+        if (layout.Detail == PlanDetail.Least)
+        {
+            return false;
+        }
+
+        foreach (var trunk in layout.Trunks)
+        {
+            var (acrossX, acrossY, reach) = (trunk.X - x, trunk.Y - y, trunk.FlareRadius + 2);
+            if ((acrossX * acrossX) + (acrossY * acrossY) < reach * reach)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static (double X, double Y) Within((double X, double Y)[] rim, double[] lengths, double around, double along, double inward, int sign)

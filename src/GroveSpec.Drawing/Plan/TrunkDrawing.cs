@@ -56,17 +56,19 @@ internal static class TrunkDrawing
             return;
         }
 
+        if (detail == PlanDetail.Less)
+        {
+            WriteOutline(svg, trunk, trunk.Origin);
+            WriteOneRing(svg, trunk);
+            WriteLean(svg, trunk);
+            return;
+        }
+
         svg.OpenGroup("gs-trunk", trunk.Origin, title);
-        if (trunk.State.Presence != Presence.Standing || detail == PlanDetail.Less || trunk.Radius < 3)
+        if (trunk.State.Presence != Presence.Standing || trunk.Radius < 3)
         {
             WriteOutline(svg, trunk, null);
-            if (trunk.State.Presence == Presence.Standing && trunk.Radius >= 3)
-            {
-                var hand = Wobble.Of(trunk.Name, "rings");
-                svg.BeginPath("gs-rings");
-                ClosedCurve.WriteRing(svg, trunk.X, trunk.Y, trunk.Radius * 0.5, hand.NextUndulation(), 0.12, 6);
-                svg.EndPath();
-            }
+            WriteOneRing(svg, trunk);
         }
         else
         {
@@ -100,8 +102,19 @@ internal static class TrunkDrawing
             },
             origin,
             width);
-        ClosedCurve.WriteRing(svg, trunk.X, trunk.Y, trunk.Radius - (width / 2), hand.NextUndulation(), 0.05, trunk.Radius < 5 ? 5 : 8);
+        ClosedCurve.WriteRing(svg, trunk.X, trunk.Y, trunk.Radius - (width / 2), hand.NextUndulation(), 0.05, trunk.Radius < 5 ? 5 : 7);
         svg.EndPath();
+    }
+
+    private static void WriteOneRing(SvgWriter svg, DrawnTrunk trunk)
+    {
+        if (trunk.State.Presence == Presence.Standing && trunk.Radius >= 3)
+        {
+            var hand = Wobble.Of(trunk.Name, "rings");
+            svg.BeginPath("gs-rings");
+            ClosedCurve.WriteRing(svg, trunk.X, trunk.Y, trunk.Radius * 0.5, hand.NextUndulation(), 0.12, 5);
+            svg.EndPath();
+        }
     }
 
     // The roots' first swelling: a ring of its own, drawn out where roots run.
@@ -114,7 +127,7 @@ internal static class TrunkDrawing
         var turn = hand.Between(0, Math.Tau);
         for (var i = 0; i < points; i++)
         {
-            var reach = i % 2 == 0 ? (trunk.Radius * hand.Between(1.24, 1.42)) + 1.5 : (trunk.Radius * hand.Between(1.08, 1.15)) + 1.2;
+            var reach = i % 2 == 0 ? (trunk.Radius * hand.Between(1.2, 1.33)) + 1.5 : (trunk.Radius * hand.Between(1.1, 1.2)) + 1.5;
             var angle = turn + ((i + hand.Between(-0.2, 0.2)) * Math.Tau / points);
             flare[i] = (trunk.X + (reach * Math.Cos(angle)), trunk.Y + (reach * Math.Sin(angle)));
         }

@@ -118,13 +118,30 @@ internal sealed class ViewerEye
         }
         else if (RimReach(layout, fromX, fromY) is { } rim)
         {
-            toEdge = Math.Min(toEdge, rim);
+            toEdge = Math.Min(toEdge, Math.Max(rim, CrownReach(layout, fromX, fromY)));
         }
 
         var clearance = 42 + (HalfWidth * 0.5 * Math.Abs(towardX));
         return (
             Math.Clamp(fromX - (towardX * (toEdge + clearance)), HalfWidth + 8, PlanLayout.PageWidth - HalfWidth - 8),
             Math.Clamp(fromY - (towardY * (toEdge + clearance)), layout.PlotTop + 18, layout.PlotBottom - 14));
+    }
+
+    private double CrownReach(PlanLayout layout, double fromX, double fromY)
+    {
+        double farthest = 0;
+        foreach (var trunk in layout.Trunks.Where(trunk => trunk.CrownRadius > 0))
+        {
+            var (x, y) = trunk.CrownCentre;
+            var along = ((x - fromX) * -towardX) + ((y - fromY) * -towardY);
+            var beside = Math.Max(0, Math.Abs(((x - fromX) * towardY) - ((y - fromY) * towardX)) - HalfWidth);
+            if (beside < trunk.CrownRadius)
+            {
+                farthest = Math.Max(farthest, along + Math.Sqrt((trunk.CrownRadius * trunk.CrownRadius) - (beside * beside)));
+            }
+        }
+
+        return farthest;
     }
 
     private double? RimReach(PlanLayout layout, double fromX, double fromY)

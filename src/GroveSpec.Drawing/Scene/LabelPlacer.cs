@@ -9,6 +9,8 @@ internal sealed class LabelPlacer
 {
     private const double Cell = 32;
     private const int Passes = 3;
+    private const double MostForOptional = 60;
+    private const double FarOff = 45;
     private readonly Box page;
     private readonly int columns;
     private readonly int rows;
@@ -102,9 +104,9 @@ internal sealed class LabelPlacer
         var order = Enumerable.Range(0, requests.Count).OrderBy(label => requests[label].Turn).ToArray();
         foreach (var label in order)
         {
-            if (!TryBest(label) && !TryMoveOthers(label) && requests[label].IsRequired)
+            if (!TryBest(label) && requests[label].IsRequired && !TryMoveOthers(label))
             {
-                TryFarOff(label);
+                TryFarOff(label, double.PositiveInfinity);
             }
         }
 
@@ -156,8 +158,18 @@ internal sealed class LabelPlacer
             }
         }
 
-        // A label that may be left out rather is than stand on something.
-        if (best < 0 || (!request.IsRequired && bestCost > 60))
+        // A label that may be left out rather is than stand on something; one that may not, rather stands far off.
+        if (!request.IsRequired && bestCost > MostForOptional)
+        {
+            return false;
+        }
+
+        if (request.IsRequired && bestCost > FarOff && best >= 0 && TryFarOff(label, bestCost))
+        {
+            return true;
+        }
+
+        if (best < 0)
         {
             return false;
         }
@@ -170,11 +182,6 @@ internal sealed class LabelPlacer
 
     private bool TryMoveOthers(int label)
     {
-        if (!requests[label].IsRequired)
-        {
-            return false;
-        }
-
         var request = requests[label];
         for (var i = 0; i < request.Candidates.Count; i++)
         {
@@ -217,37 +224,41 @@ internal sealed class LabelPlacer
         return false;
     }
 
-    // Wider and wider rings round what is named, until a ring has a free place; among its places the one whose leader crosses least.
-    private void TryFarOff(int label)
+    // Wider and wider rings round what is named; the farther, the dearer, and so is a leader that crosses labels.
+    private bool TryFarOff(int label, double bound)
     {
         var request = requests[label];
         var farthest = page.Width + page.Height;
-        for (var distance = request.Reach + 24; distance < farthest; distance += 10)
+        var bestCost = bound;
+        Box? best = null;
+        for (var distance = 14.0; distance < farthest && FarOff + (distance * 0.25) < bestCost; distance += 10)
         {
-            var bestCost = double.PositiveInfinity;
-            Box? best = null;
             for (var step = 0; step < 32; step++)
             {
-                var candidate = LabelRequest.Beside(request.AnchorX, request.AnchorY, distance, (-0.75 * Math.PI) + (step * Math.Tau / 32), request.Width, request.Height, 0);
+                var candidate = LabelRequest.Beside(
+                    request.AnchorX, request.AnchorY, request.Reach + distance, (-0.75 * Math.PI) + (step * Math.Tau / 32), request.Width, request.Height, 0);
                 var box = BoxOf(request, candidate);
                 if (!page.Holds(box) || !IsFree(box))
                 {
                     continue;
                 }
 
-                var cost = CostOf(box) + (100 * LabelsCrossed(label, request, box));
+                var cost = FarOff + (distance * 0.25) + CostOf(box);
+                cost += cost < bestCost ? 30 * LabelsCrossed(label, request, box) : 0;
                 if (cost < bestCost)
                 {
                     (best, bestCost) = (box, cost);
                 }
             }
-
-            if (best is { } found)
-            {
-                Put(label, new LabelPlacement(found, true, -1));
-                return;
-            }
         }
+
+        if (best is not { } found)
+        {
+            return false;
+        }
+
+        Put(label, new LabelPlacement(found, NeedsLeader(request, found), -1));
+        return true;
     }
 
     private int LabelsCrossed(int label, LabelRequest request, Box box)

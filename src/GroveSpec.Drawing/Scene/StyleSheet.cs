@@ -9,12 +9,13 @@ internal sealed class StyleSheet
     private readonly List<(string Selector, string Declarations)> rules =
     [
         // On the root, to be inherited: a rule on the text elements would outweigh those on their classes.
-        (".gs", "fill:$ink"),
+        (".gs", "font-variant-numeric:lining-nums;fill:$ink"),
         (".gs-paper", "fill:$paper"),
         (".gs-title", "fill:$ink"),
         (".gs-remark", "font-style:italic;fill:$soft"),
         (".gs-rule", "fill:none;stroke:$soft;stroke-width:1"),
         (".gs-number", "fill:$soft"),
+        (".gs-key", "fill:$ink"),
         (".gs-name", "font-style:italic;fill:$ink;stroke:$paper;stroke-width:4;stroke-linejoin:round;paint-order:stroke"),
         (".gs-leader", "fill:none;stroke:$soft;stroke-width:.6"),
         (".gs-finding", "fill:none;stroke:$attention;stroke-width:1.1;stroke-dasharray:14 4 2 4"),
@@ -50,7 +51,7 @@ internal sealed class StyleSheet
         WriteColours(svg, Palette.Dark);
         svg.Raw("}\n@media print{");
         WriteColours(svg, Palette.Print);
-        svg.Raw("}\n.gs{font-variant-numeric:lining-nums}\n");
+        svg.Raw("}\n");
         foreach (var (selector, declarations) in rules)
         {
             svg.Raw(selector);
