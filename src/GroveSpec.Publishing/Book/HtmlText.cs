@@ -11,6 +11,7 @@ internal sealed class HtmlText
 {
     private const int MarksOnOneLetter = 4;
     private const int Longest = 20_000;
+    private const int LongWord = 22;
     private readonly StringBuilder page = new(200_000);
 
     /// <summary>Writes markup of the program's own.</summary>
@@ -34,7 +35,7 @@ internal sealed class HtmlText
     /// <summary>Writes a name or a sentence from a file, kept apart from the writing direction round it.</summary>
     /// <param name="text">Any text.</param>
     /// <returns>This page.</returns>
-    public HtmlText Own(string text) => Raw("<bdi>").Text(text).Raw("</bdi>");
+    public HtmlText Own(string text) => Raw(HasLongWord(text) ? "<bdi class=\"long\">" : "<bdi>").Text(text).Raw("</bdi>");
 
     /// <summary>Writes an element that holds text.</summary>
     /// <param name="tag">The tag with its attributes, such as <c>p class="remark"</c>; trusted.</param>
@@ -80,6 +81,22 @@ internal sealed class HtmlText
                 _ => rune.ToString(),
             });
         }
+    }
+
+    /// <summary>Whether a word is too long for a column of a table, so that it has to be broken wherever the line ends.</summary>
+    private static bool HasLongWord(string text)
+    {
+        var run = 0;
+        foreach (var unit in text)
+        {
+            run = unit is ' ' or '\n' or '-' ? 0 : run + 1;
+            if (run > LongWord)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool IsOverride(int value) => value is >= 0x202A and <= 0x202E or >= 0x2066 and <= 0x2069 or 0x200E or 0x200F;

@@ -8,7 +8,8 @@ internal static class PageStyle
         :root{color-scheme:light dark;--ink:#26302b;--soft:#5f6a63;--faint:#b9c0b8;--paper:#fcfbf7;--leaf:#dfe5da;--attention:#9a3324}
         @media (prefers-color-scheme:dark){:root{--ink:#e4e7df;--soft:#a3ada5;--faint:#566059;--paper:#191d1a;--leaf:#39443b;--attention:#f0917f}}
         html{background:var(--paper);color:var(--ink);font:18px/1.45 "EB Garamond",Garamond,"Times New Roman",serif;font-variant-numeric:lining-nums;text-size-adjust:100%}
-        body{margin:0 auto;max-width:60rem;padding:2.5rem 1.5rem 4rem;overflow-wrap:anywhere}
+        body{margin:0 auto;max-width:60rem;padding:2.5rem 1.5rem 4rem;overflow-wrap:break-word}
+        .long{overflow-wrap:anywhere}
         h1,h2,h3{font-weight:500;line-height:1.15;margin:0}
         h1{font-size:2.6rem}
         h2{font-size:1.7rem;margin:3rem 0 1rem;padding-bottom:.3rem;border-bottom:1px solid var(--faint)}
