@@ -48,11 +48,15 @@ internal sealed class ForgivingErrorStrategy : IAntlrErrorStrategy
         }
 
         report.Tell(recognizer, token, expected);
-        do
+        if (Vocabulary.BeginsStatement(token.Type))
         {
-            recognizer.Consume();
+            // What follows belongs to the statement that should have a line of its own.
+            SkipTo(recognizer, null);
+            return;
         }
-        while (!expected.Contains(recognizer.InputStream.LA(1)) && recognizer.InputStream.LA(1) != TokenConstants.EOF);
+
+        recognizer.Consume();
+        SkipTo(recognizer, expected);
     }
 
     /// <summary>Called where one certain token should stand and does not.</summary>
@@ -64,6 +68,11 @@ internal sealed class ForgivingErrorStrategy : IAntlrErrorStrategy
         {
             recognizer.Consume();
             return token;
+        }
+
+        if (expected.Contains(Grove.BECAUSE) && MendNameBefore(recognizer))
+        {
+            return ((GrammarTokenStream)recognizer.InputStream).Missing(Grove.BECAUSE);
         }
 
         report.Tell(recognizer, token, expected);
@@ -99,6 +108,13 @@ internal sealed class ForgivingErrorStrategy : IAntlrErrorStrategy
         if (Phrases.NamedBy(rule) is not null || rule == Grove.RULE_taskKind)
         {
             SkipWrongName(recognizer);
+            return;
+        }
+
+        if (rule is Grove.RULE_reading or Grove.RULE_readingClause)
+        {
+            // A bare word would begin another row, but not on the line on which the trouble is.
+            SkipTo(recognizer, new IntervalSet(Grove.CLOSE, Grove.ROW_END, Grove.DIAMETER, Grove.GIRTH, Grove.HEIGHT, Grove.CROWN));
             return;
         }
 
@@ -148,6 +164,20 @@ internal sealed class ForgivingErrorStrategy : IAntlrErrorStrategy
         return true;
     }
 
+    /// <summary>A misspelt "because" has been read as the last of the trunks' names before it.</summary>
+    private bool MendNameBefore(Parser recognizer)
+    {
+        if (((ITokenStream)recognizer.InputStream).LT(-1) is not GrammarToken { Type: Grove.WORD } before
+            || Nearness.Nearest(before.Text, ["because"]) is not { } meant)
+        {
+            return false;
+        }
+
+        report.TellMisspelt(before, meant);
+        before.IsOdd = true;
+        return true;
+    }
+
     /// <summary>Whether what stands here could come right behind the missing token.</summary>
     private static bool CanBeTakenAsGiven(Parser recognizer, GrammarToken token)
     {
@@ -194,10 +224,17 @@ internal sealed class ForgivingErrorStrategy : IAntlrErrorStrategy
         }
     }
 
+    /// <summary>Skips to a token that may follow: not to a number, and to a comma only where something that may follow comes behind it.</summary>
     private static void SkipTo(Parser recognizer, IntervalSet? follow)
     {
-        for (var type = recognizer.InputStream.LA(1); type != TokenConstants.EOF && follow?.Contains(type) != true; type = recognizer.InputStream.LA(1))
+        var stream = recognizer.InputStream;
+        for (var type = stream.LA(1); type != TokenConstants.EOF; type = stream.LA(1))
         {
+            if (follow?.Contains(type) == true && type != Grove.NUMBER && (type != Grove.COMMA || follow.Contains(stream.LA(2))))
+            {
+                return;
+            }
+
             recognizer.Consume();
         }
     }

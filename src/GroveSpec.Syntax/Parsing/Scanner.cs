@@ -364,6 +364,15 @@ internal sealed class Scanner
             return;
         }
 
+        if (lastType == Grove.NUMBER && content[start] == '\u00D7')
+        {
+            position = start + 1;
+            Add(TokenKind.Keyword, Grove.X | OddFlag, start);
+            lastType = Grove.X;
+            problems.Add(SyntaxProblemKind.OddCharacter, new TextSpan(start, 1), "Between measures stands the letter x; write x for \"\u00D7\".", "x");
+            return;
+        }
+
         var isAscii = true;
         var index = start;
         while (index < lineEnd && IsWordPart(content[index]))

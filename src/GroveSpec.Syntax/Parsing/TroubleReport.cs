@@ -179,13 +179,19 @@ internal sealed class TroubleReport
             return true;
         }
 
+        if (token.Type == Grove.ROW_END && rule == Grove.RULE_statement && BlockOpening() is { } open)
+        {
+            Add(SyntaxProblemKind.NotClosed, SpanOf(open), "This block has no closing brace; write } where it ends.");
+            return true;
+        }
+
         if (token.Type == Grove.STRAY)
         {
             Add(SyntaxProblemKind.NotUnderstood, SpanOf(token), $"\"{Quote(token.Text)}\" has no meaning here; take it out, or write it within quote marks.");
             return true;
         }
 
-        if (Vocabulary.BeginsStatement(token.Type) && rule == Grove.RULE_statement)
+        if (Vocabulary.BeginsStatement(token.Type) && (rule == Grove.RULE_statement || (Phrases.PartsOf(rule) is not null && stream.Index > 1)))
         {
             Add(SyntaxProblemKind.NotUnderstood, SpanOf(token), $"\"{token.Text}\" begins a new statement; write it on a line of its own.");
             return true;
@@ -264,7 +270,7 @@ internal sealed class TroubleReport
                 default:
                     if (Vocabulary.IsWordOfLanguage(type))
                     {
-                        words.Add($"the word \"{Vocabulary.TextOf(type)}\"");
+                        words.Add($"{(words.Count == 0 ? "the word " : string.Empty)}\"{Vocabulary.TextOf(type)}\"");
                     }
 
                     break;

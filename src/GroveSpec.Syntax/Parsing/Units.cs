@@ -5,10 +5,13 @@ namespace GroveSpec.Syntax.Parsing;
 /// <summary>The units of quantities, as far as reading has to know them.</summary>
 internal static class Units
 {
+    // Shorter ones are more likely a unit that the language does not have.
+    private const int ShortestGuessed = 4;
+
     /// <summary>
     /// Whether a word behind a number is no unit but a misspelt word of the language, as in <c>height 12 diametr 3</c>.
     /// </summary>
-    public static bool IsMisspeltWord(ReadOnlySpan<char> word) => !IsUnit(word) && Nearness.Nearest(word, WordsOfLanguage()) is not null;
+    public static bool IsMisspeltWord(ReadOnlySpan<char> word) => word.Length >= ShortestGuessed && !IsUnit(word) && !KnownWords.Has(KnownWords.Months, word.ToString()) && Nearness.Nearest(word, WordsOfLanguage()) is not null;
 
     /// <summary>Whether a word is a unit of the language.</summary>
     public static bool IsUnit(ReadOnlySpan<char> word) => word switch
