@@ -32,6 +32,15 @@ public sealed class TwiceNamedTests
     }
 
     [Fact]
+    public void The_same_letters_stored_in_another_way_are_the_same_name()
+    {
+        var assessment = Planted.Under("trunk \u00E9 at 0, 0 mm\ntrunk e\u0301 at 50, 0 mm");
+        var finding = assessment.Only("twice-named");
+        Assert.Equal("e\u0301", assessment.Underlined(finding));
+        Assert.Contains("accents stored in another way", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_trunk_a_role_and_a_task_may_share_a_name() => Assert.Empty(Planted.Under("trunk A at 0, 0 mm role A\nrole A { rank 1 }\ntask A repot on all in spring 2027").Found("twice-named"));
 
     [Fact]

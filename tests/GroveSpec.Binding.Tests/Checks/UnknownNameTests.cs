@@ -53,6 +53,9 @@ public sealed class UnknownNameTests
     public void A_name_may_be_used_above_the_line_that_gives_it() => Assert.Empty(Planted.Under("task L1 look-over of W1 every 2 weeks until W1\ntask W1 wire on all in autumn 2026").Found("unknown-name"));
 
     [Fact]
+    public void A_name_of_composed_letters_is_found_by_its_parts() => Assert.Empty(Planted.Under("trunk \u00E9 at 0, 0 mm\ntrunk B at 90, 9 mm\ntape e\u0301 to B 90 mm").Found("unknown-name"));
+
+    [Fact]
     public void The_remedies_mend_the_spelling_or_add_the_role()
     {
         var assessment = Planted.Under("trunk A at 0, 0 mm role windwrad\ntrunk B at 50, 9 mm role windward\nrole windward { rank 1 }");
