@@ -89,7 +89,7 @@ internal sealed class PlanLabels
             {
                 // The baseline runs below the middle of the box by the half of a numeral's height.
                 var (sin, cos) = Math.SinCos(turn * Math.PI / 180);
-                var drop = GapText * 0.32;
+                var drop = GapText * 0.25;
                 svg.Text("gs-gap-length", place.Box.CentreX - (sin * drop), place.Box.CentreY + (cos * drop), GapText, text, TextAnchor.Middle, turnDegrees: turn);
             }
         }
@@ -110,7 +110,7 @@ internal sealed class PlanLabels
                 svg.Text(
                     trunk.State.Presence == Presence.Removed ? "gs-name-gone" : "gs-name",
                     x,
-                    place.Box.CentreY + (nameSize * 0.3),
+                    place.Box.CentreY + (nameSize * 0.255),
                     nameSize,
                     shown,
                     anchor,
@@ -122,7 +122,7 @@ internal sealed class PlanLabels
         if (places[captionLabel] is { } beside)
         {
             var (x, anchor) = TowardWhatItNames(beside.Box, eyeX);
-            svg.Text("gs-remark", x, beside.Box.CentreY + (CaptionText * 0.3), CaptionText, caption, anchor);
+            svg.Text("gs-remark", x, beside.Box.CentreY + (CaptionText * 0.255), CaptionText, caption, anchor);
         }
     }
 
@@ -172,8 +172,8 @@ internal sealed class PlanLabels
         Placer.Avoid(eye.Box);
         foreach (var trunk in layout.Trunks)
         {
-            Placer.AvoidDisc(trunk.X, trunk.Y, trunk.Radius + 3, 120);
-            if (trunk.Leans)
+            Placer.AvoidDisc(trunk.X, trunk.Y, trunk.Radius + 3, 250);
+            if (trunk.Leans && layout.Detail != PlanDetail.Least)
             {
                 for (var i = 1; i < trunk.Run.Length; i++)
                 {
@@ -220,6 +220,9 @@ internal sealed class PlanLabels
                 Reach = 4,
                 Turn = mark.IsRod ? 0 : 2,
                 IsRequired = true,
+
+                // In a wood a number may stand on trunks rather than far from what it tells.
+                Bears = layout.Detail == PlanDetail.Full ? 45 : double.PositiveInfinity,
                 Candidates = [.. mark.NumberPlaces.Select((place, i) => new LabelCandidate(place.X, place.Y, mark.CostOfPlace(i)))],
             }), mark));
         }
@@ -279,7 +282,7 @@ internal sealed class PlanLabels
             turn = Math.Round(turn > 90 ? turn - 180 : turn <= -90 ? turn + 180 : turn, 1);
             var (sin, cos) = Math.SinCos(turn * Math.PI / 180);
             var width = TextMetrics.ReservedWidth(text, GapText) + 2;
-            const double Height = GapText * 0.95;
+            const double Height = GapText * 1.1;
             var (first, last) = gap.Free;
             if ((last - first) * gap.PixelLength < width)
             {

@@ -14,7 +14,7 @@ internal sealed class PlanLayout
 
     private const double TallestPlot = 860;
     private const double ViewerRoom = 58;
-    private const double DialRoom = 44;
+    private const double DialRoom = 46;
     private readonly double leftMm;
     private readonly double backMm;
     private readonly double pageLeft;

@@ -22,7 +22,7 @@ internal static class PlanNotes
         if (hasGaps)
         {
             var unit = DrawnLength.UnitFor(Length.FromMillimetres(Math.Min(1e9, layout.Extents.Width / layout.Scale)), units);
-            said.Add($"Dotted lines are gaps between neighbours, in {unit} from centre to centre.");
+            said.Add($"Dotted lines are gaps between neighbours, in {Words(unit)} from centre to centre.");
         }
 
         if (Array.Exists(layout.Trunks, trunk => trunk is { CrownRadius: > 0, IsCrownAssumed: true }))
@@ -48,6 +48,8 @@ internal static class PlanNotes
 
         return said.Count == 0 ? [] : DrawnText.Wrapped(string.Join(" ", said), PlanLayout.PageWidth - (2 * Plate.Margin), Size, Face.Italic, 4);
     }
+
+    private static string Words(string unit) => unit switch { "in" => "inches", "ft" => "feet", _ => unit };
 
     /// <summary>How much room they take.</summary>
     public static double Height(List<string> lines) => lines.Count == 0 ? 0 : (lines.Count * Line) + 10;

@@ -59,7 +59,11 @@ internal static class TrunkDrawing
         if (detail == PlanDetail.Less)
         {
             WriteOutline(svg, trunk, trunk.Origin);
-            WriteOneRing(svg, trunk);
+            if (trunk.State.Presence == Presence.Standing && trunk.Radius >= 3)
+            {
+                svg.Circle("gs-rings", trunk.X, trunk.Y, trunk.Radius * 0.5);
+            }
+
             WriteLean(svg, trunk);
             return;
         }
@@ -68,7 +72,6 @@ internal static class TrunkDrawing
         if (trunk.State.Presence != Presence.Standing || trunk.Radius < 3)
         {
             WriteOutline(svg, trunk, null);
-            WriteOneRing(svg, trunk);
         }
         else
         {
@@ -106,17 +109,6 @@ internal static class TrunkDrawing
         svg.EndPath();
     }
 
-    private static void WriteOneRing(SvgWriter svg, DrawnTrunk trunk)
-    {
-        if (trunk.State.Presence == Presence.Standing && trunk.Radius >= 3)
-        {
-            var hand = Wobble.Of(trunk.Name, "rings");
-            svg.BeginPath("gs-rings");
-            ClosedCurve.WriteRing(svg, trunk.X, trunk.Y, trunk.Radius * 0.5, hand.NextUndulation(), 0.12, 5);
-            svg.EndPath();
-        }
-    }
-
     // The roots' first swelling: a ring of its own, drawn out where roots run.
     private static void WriteFlare(SvgWriter svg, DrawnTrunk trunk)
     {
@@ -143,9 +135,9 @@ internal static class TrunkDrawing
         var hand = Wobble.Of(trunk.Name, "bark");
         var outer = hand.NextUndulation();
         var width = BarkWidth(trunk.Radius);
-        var points = trunk.Radius > 14 ? 14 : 10;
-        Span<(double X, double Y)> edge = stackalloc (double, double)[14];
-        Span<(double X, double Y)> inside = stackalloc (double, double)[14];
+        var points = trunk.Radius > 14 ? 12 : 9;
+        Span<(double X, double Y)> edge = stackalloc (double, double)[12];
+        Span<(double X, double Y)> inside = stackalloc (double, double)[12];
         var swell = Math.Min(0.06, 1.6 / trunk.Radius);
         for (var i = 0; i < points; i++)
         {
@@ -157,9 +149,7 @@ internal static class TrunkDrawing
             inside[i] = (trunk.X + (within * cos), trunk.Y + (within * sin));
         }
 
-        svg.BeginPath("gs-wood");
-        ClosedCurve.Write(svg, edge[..points]);
-        svg.EndPath();
+        svg.Circle("gs-wood", trunk.X, trunk.Y, trunk.Radius - (width / 2));
         svg.BeginPath("gs-bark");
         ClosedCurve.Write(svg, edge[..points]);
         ClosedCurve.Write(svg, inside[..points]);
@@ -180,7 +170,7 @@ internal static class TrunkDrawing
             var share = Math.Pow((ring + hand.Between(-0.25, 0.1)) / (rings + 0.6), 0.8);
             var own = hand.NextUndulation();
             var blended = new Undulation(shape.Second + (0.3 * own.Second / Math.Tau), shape.Third, own.Fifth);
-            ClosedCurve.WriteRing(svg, trunk.X + (offX * (1 - share)), trunk.Y + (offY * (1 - share)), room * share, blended, 0.07, ring < 3 ? 6 : 9);
+            ClosedCurve.WriteRing(svg, trunk.X + (offX * (1 - share)), trunk.Y + (offY * (1 - share)), room * share, blended, 0.07, ring < 3 ? 5 : 8);
         }
 
         svg.EndPath();

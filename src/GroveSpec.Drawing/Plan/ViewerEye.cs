@@ -114,7 +114,7 @@ internal sealed class ViewerEye
         var toEdge = Math.Min(acrossRoom, alongRoom);
         if (layout.DialRadiusMm > 0)
         {
-            toEdge = (layout.DialRadiusMm * layout.Scale) + 20;
+            toEdge = (layout.DialRadiusMm * layout.Scale) + 38;
         }
         else if (RimReach(layout, fromX, fromY) is { } rim)
         {

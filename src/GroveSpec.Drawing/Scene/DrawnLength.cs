@@ -53,9 +53,11 @@ internal static class DrawnLength
     public static (double Millimetres, string Middle, string End) RoundBar(double roomMillimetres, UnitSystem units)
     {
         var (unitMillimetres, unit) = units == UnitSystem.Inch
-            ? roomMillimetres >= 3 * MillimetresPerFoot ? (MillimetresPerFoot, "ft") : (MillimetresPerInch, "in")
+            ? roomMillimetres >= 2.999 * MillimetresPerFoot ? (MillimetresPerFoot, "ft") : (MillimetresPerInch, "in")
             : roomMillimetres >= 2000 ? (1000.0, "m") : (1.0, "mm");
-        var room = Math.Max(roomMillimetres / unitMillimetres, 1e-6);
+        
+        // A room that is round itself may come out a hair short.
+        var room = Math.Max(roomMillimetres / unitMillimetres, 1e-6) * (1 + 1e-9);
         var power = Math.Pow(10, Math.Floor(Math.Log10(room)));
         var amount = room >= 5 * power ? 5 * power : room >= 2 * power ? 2 * power : power;
         return (amount * unitMillimetres, Plain(amount / 2, 6), $"{Plain(amount, 6)} {unit}");

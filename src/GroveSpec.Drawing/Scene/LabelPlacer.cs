@@ -18,7 +18,6 @@ internal sealed class LabelPlacer
     private readonly List<int>[] labelsByCell;
     private readonly List<Obstacle> obstacles = [];
     private readonly List<LabelRequest> requests = [];
-    private readonly List<int> near = [];
     private int[] seen = [];
     private int look;
     private LabelPlacement?[] placed = [];
@@ -110,7 +109,7 @@ internal sealed class LabelPlacer
             }
         }
 
-        for (var pass = 0; pass < Passes; pass++)
+        for (var pass = 0; pass < Passes && !order.All(label => placed[label] is { Candidate: 0 }); pass++)
         {
             foreach (var label in order)
             {
@@ -122,7 +121,7 @@ internal sealed class LabelPlacer
                         Put(label, place);
                     }
                 }
-                else
+                else if (pass == 0)
                 {
                     TryBest(label);
                 }
@@ -151,7 +150,7 @@ internal sealed class LabelPlacer
                 continue;
             }
 
-            var cost = candidate.Cost + CostOf(box);
+            var cost = candidate.Cost + CostOf(box, Math.Min(bestCost, request.IsRequired ? double.PositiveInfinity : MostForOptional));
             if (cost < bestCost)
             {
                 (best, bestCost) = (i, cost);
@@ -164,7 +163,7 @@ internal sealed class LabelPlacer
             return false;
         }
 
-        if (request.IsRequired && bestCost > FarOff && best >= 0 && TryFarOff(label, bestCost))
+        if (request.IsRequired && bestCost > request.Bears && best >= 0 && TryFarOff(label, bestCost))
         {
             return true;
         }
@@ -186,7 +185,7 @@ internal sealed class LabelPlacer
         for (var i = 0; i < request.Candidates.Count; i++)
         {
             var box = BoxOf(request, request.Candidates[i]);
-            if (!page.Holds(box) || double.IsPositiveInfinity(CostOf(box)))
+            if (!page.Holds(box) || double.IsPositiveInfinity(CostOf(box, double.PositiveInfinity)))
             {
                 continue;
             }
@@ -243,7 +242,7 @@ internal sealed class LabelPlacer
                     continue;
                 }
 
-                var cost = FarOff + (distance * 0.25) + CostOf(box);
+                var cost = FarOff + (distance * 0.25) + CostOf(box, bestCost);
                 cost += cost < bestCost ? 30 * LabelsCrossed(label, request, box) : 0;
                 if (cost < bestCost)
                 {
@@ -279,54 +278,88 @@ internal sealed class LabelPlacer
 
     private static Box BoxOf(LabelRequest request, LabelCandidate candidate) => Box.About(candidate.CentreX, candidate.CentreY, request.Width, request.Height);
 
-    private bool IsFree(Box box) => LabelsIn(box).Count == 0;
+    private bool IsFree(Box box)
+    {
+        var (firstColumn, firstRow, lastColumn, lastRow) = Cells(box);
+        for (var row = firstRow; row <= lastRow; row++)
+        {
+            for (var column = firstColumn; column <= lastColumn; column++)
+            {
+                if (labelsByCell[(row * columns) + column] is { } inCell)
+                {
+                    foreach (var label in inCell)
+                    {
+                        if (placed[label]!.Value.Box.Overlaps(box))
+                        {
+                            return false;
+                        }
+                    }
+                }
+            }
+        }
+
+        return true;
+    }
 
     private List<int> LabelsIn(Box box)
     {
+        look++;
         var found = new List<int>();
-        Gather(labelsByCell, box);
-        foreach (var label in near)
+        var (firstColumn, firstRow, lastColumn, lastRow) = Cells(box);
+        for (var row = firstRow; row <= lastRow; row++)
         {
-            if (placed[label]!.Value.Box.Overlaps(box))
+            for (var column = firstColumn; column <= lastColumn; column++)
             {
-                found.Add(label);
+                foreach (var label in labelsByCell[(row * columns) + column] ?? [])
+                {
+                    if (seen[label] != look)
+                    {
+                        seen[label] = look;
+                        if (placed[label]!.Value.Box.Overlaps(box))
+                        {
+                            found.Add(label);
+                        }
+                    }
+                }
             }
         }
 
         return found;
     }
 
-    private double CostOf(Box box)
+    // Stops as soon as the bound is passed: among ten thousand trunks most places are hopeless at once.
+    private double CostOf(Box box, double bound)
     {
         double cost = 0;
-        Gather(obstaclesByCell, box);
-        foreach (var obstacle in near)
-        {
-            cost += obstacles[obstacle].CostFor(box);
-        }
-
-        return cost;
-    }
-
-    private void Gather(List<int>[] byCell, Box box)
-    {
-        near.Clear();
         look++;
         var (firstColumn, firstRow, lastColumn, lastRow) = Cells(box);
         for (var row = firstRow; row <= lastRow; row++)
         {
             for (var column = firstColumn; column <= lastColumn; column++)
             {
-                foreach (var item in byCell[(row * columns) + column] ?? [])
+                if (obstaclesByCell[(row * columns) + column] is not { } inCell)
                 {
-                    if (seen[item] != look)
+                    continue;
+                }
+
+                foreach (var obstacle in inCell)
+                {
+                    if (seen[obstacle] == look)
                     {
-                        seen[item] = look;
-                        near.Add(item);
+                        continue;
+                    }
+
+                    seen[obstacle] = look;
+                    cost += obstacles[obstacle].CostFor(box);
+                    if (cost > bound)
+                    {
+                        return cost;
                     }
                 }
             }
         }
+
+        return cost;
     }
 
     private void Put(int label, LabelPlacement place)

@@ -24,6 +24,9 @@ internal sealed class LabelRequest
     /// <summary>Whether it must be placed somewhere, if need be far off with a leader.</summary>
     public bool IsRequired { get; init; }
 
+    /// <summary>How much cost it bears before a place far off with a leader is looked for; only a required label looks for one.</summary>
+    public double Bears { get; init; } = 45;
+
     /// <summary>Where it could stand.</summary>
     public required IReadOnlyList<LabelCandidate> Candidates { get; init; }
 

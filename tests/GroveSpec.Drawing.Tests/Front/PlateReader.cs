@@ -73,11 +73,23 @@ internal sealed class PlateReader
     {
         var text = string.Concat(element.Nodes().OfType<XText>().Select(node => node.Value));
         var cls = element.Attribute("class")?.Value ?? "";
-        var (x, y, size) = (Number(element.Attribute("x")!.Value), Number(element.Attribute("y")!.Value), Number(element.Attribute("font-size")!.Value));
+        var size = Number(element.Attribute("font-size")!.Value);
+        var turn = element.Attribute("transform")?.Value.Split(' ', '(', ')');
+        var (x, y) = turn is null ? (Number(element.Attribute("x")!.Value), Number(element.Attribute("y")!.Value)) : (0, 0);
         var face = cls.Contains("name", StringComparison.Ordinal) || cls.Contains("remark", StringComparison.Ordinal) ? Face.Italic : Face.Regular;
         var width = TextMetrics.ReservedWidth(text, size, face);
         var left = element.Attribute("text-anchor")?.Value switch { "middle" => x - (width / 2), "end" => x - width, _ => x };
-        return (text, cls, new Box(left, y - (size * TextMetrics.Ascent), left + width, y + (size * TextMetrics.Descent)));
+        var box = new Box(left, y - (size * TextMetrics.Ascent), left + width, y + (size * TextMetrics.Descent));
+        return (text, cls, turn is null ? box : Turned(box, Number(turn[1]), Number(turn[2]), Number(turn[5])));
+    }
+
+    // translate(x y) rotate(degrees): the upright box round the turned one.
+    private static Box Turned(Box box, double x, double y, double degrees)
+    {
+        var (sine, cosine) = Math.SinCos(degrees * Math.PI / 180);
+        var corners = new[] { (box.Left, box.Top), (box.Right, box.Top), (box.Right, box.Bottom), (box.Left, box.Bottom) }
+            .Select(corner => (X: x + (corner.Item1 * cosine) - (corner.Item2 * sine), Y: y + (corner.Item1 * sine) + (corner.Item2 * cosine))).ToArray();
+        return new Box(corners.Min(c => c.X), corners.Min(c => c.Y), corners.Max(c => c.X), corners.Max(c => c.Y));
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
