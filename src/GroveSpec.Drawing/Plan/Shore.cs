@@ -102,7 +102,7 @@ internal static class Shore
 
         var start = layout.IsAsWritten ? Inward(rim) + 3 : 4;
         var deep = Math.Min(70, Math.Min(layout.Extents.Width, layout.Extents.Height) * 0.16);
-        var drifts = (int)Math.Clamp(around / 34, 12, 90);
+        var drifts = (int)Math.Clamp(around / 42, 12, 64);
         for (var size = 0; size < 2; size++)
         {
             var hand = Wobble.Of(name, size == 0 ? "grit" : "coarse grit");

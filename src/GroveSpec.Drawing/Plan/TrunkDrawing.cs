@@ -22,7 +22,7 @@ internal static class TrunkDrawing
 
         var hand = Wobble.Of(trunk.Name, "crown");
         var shape = hand.NextUndulation();
-        var lobes = (int)Math.Clamp(Math.Round(Math.Tau * trunk.CrownRadius / 27), 9, 30);
+        var lobes = (int)Math.Clamp(Math.Round(Math.Tau * trunk.CrownRadius / 31), 9, 27);
         svg.BeginPath(trunk.IsCrownAssumed ? "gs-crown-assumed" : "gs-crown", origin);
         var turn = hand.Between(0, Math.Tau);
         var angle = turn;
