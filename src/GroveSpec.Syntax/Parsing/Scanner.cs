@@ -60,7 +60,8 @@ internal sealed class Scanner
         if (IsUtf16())
         {
             position = content.Length;
-            Add(TokenKind.Stray, Grove.STRAY, 0);
+            BeginLine(Grove.STRAY);
+            Add(TokenKind.Stray, Grove.STRAY | OddFlag, 0);
             problems.Add(SyntaxProblemKind.OddCharacter, new TextSpan(0, 0), "This file is written in UTF-16; save it as UTF-8.");
         }
 
@@ -87,7 +88,7 @@ internal sealed class Scanner
         EndStatement(tokens.Count);
         var start = position;
         position = content.Length;
-        Add(TokenKind.Stray, Grove.STRAY, start);
+        Add(TokenKind.Stray, Grove.STRAY | OddFlag, start);
         statementHead = Grove.STRAY;
         problems.Add(
             SyntaxProblemKind.TooLarge,
@@ -131,7 +132,7 @@ internal sealed class Scanner
         var start = position;
         position = lineEnd;
         BeginLine(Grove.STRAY);
-        Add(TokenKind.Stray, Grove.STRAY, start);
+        Add(TokenKind.Stray, Grove.STRAY | OddFlag, start);
         problems.Add(
             SyntaxProblemKind.TooLarge,
             new TextSpan(start, 0),

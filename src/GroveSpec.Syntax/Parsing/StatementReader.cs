@@ -158,7 +158,7 @@ internal sealed class StatementReader
     {
         var head = stream.At(0);
         var span = TextSpan.FromBounds(head.Start, head.End);
-        if (head.IsOdd || (head.Type == Grove.STRAY && head.End - head.Start > Limits.WordCharacters))
+        if (head.IsOdd)
         {
             return;
         }

@@ -18,6 +18,9 @@ internal sealed class TidyLine
     /// <summary>The line exactly as it was written, for what could not be read; null otherwise.</summary>
     public string? Verbatim { get; init; }
 
+    /// <summary>Whether what was written brings its own line end, as the rest of a file does that is too large to be read.</summary>
+    public bool HasLineEnd { get; init; }
+
     /// <summary>Whether nothing stands on it.</summary>
     public bool IsBlank => Cells.Count == 0 && Comment is null && Verbatim is null;
 

@@ -151,11 +151,7 @@ internal sealed class TidyPage
                 text.Append(' ', Math.Max(GapBeforeComment, commentColumn - WidthOf(bodies[index]))).Append(line.Comment);
             }
 
-            // What lies beyond the limits is one run of text, which may bring its own line end.
-            if (line.Verbatim is not [.., '\n' or '\r'])
-            {
-                text.Append(lineEnd);
-            }
+            text.Append(line.HasLineEnd ? string.Empty : lineEnd);
         }
 
         if (end < lines.Count)

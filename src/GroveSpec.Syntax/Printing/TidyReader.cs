@@ -82,7 +82,11 @@ internal sealed class TidyReader
     {
         var start = tokens[0].Span.Start;
         var end = tokens[^1].Kind == TokenKind.LineEnd ? tokens[^1].Span.Start : tokens[^1].Span.End;
-        page.Add(new TidyLine { Verbatim = tree.Text.Content[start..end].TrimStart('\uFEFF') });
+        page.Add(new TidyLine
+        {
+            Verbatim = tree.Text.Content[start..end].TrimStart('\uFEFF'),
+            HasLineEnd = tokens[^1].Kind == TokenKind.Stray && tree.Text.Content[end - 1] is '\n' or '\r',
+        });
     }
 
     /// <summary>A block of several lines: its opening, its rows and its closing each on lines of their own.</summary>
