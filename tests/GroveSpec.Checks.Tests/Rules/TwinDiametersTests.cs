@@ -1,0 +1,58 @@
+using Xunit;
+
+namespace GroveSpec.Checks.Tests.Rules;
+
+public sealed class TwinDiametersTests
+{
+    [Fact]
+    public void Neighbours_of_one_size_are_reported_with_both_sizes()
+    {
+        var found = Check.Expect("twin-diameters", """
+            trunk A at 0, 0 mm diameter 20 mm
+            trunk B at 80, 30 mm diameter 19.5 mm
+            """, "A B");
+        Assert.Contains("A and B are neighbours of one thickness", Assert.Single(found).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Neighbours_of_different_sizes_are_let_be()
+    {
+        Check.Expect("twin-diameters", """
+            trunk A at 0, 0 mm diameter 20 mm
+            trunk B at 80, 30 mm diameter 12 mm
+            """);
+    }
+
+    [Fact]
+    public void Sizes_that_differ_by_just_the_limit_are_let_be_and_a_nanometre_less_is_reported()
+    {
+        Check.Expect("twin-diameters", """
+            trunk A at 0, 0 mm diameter 20 mm
+            trunk B at 80, 30 mm diameter 18.4 mm
+            """);
+        Check.Expect("twin-diameters", """
+            trunk A at 0, 0 mm diameter 20 mm
+            trunk B at 80, 30 mm diameter 18.400001 mm
+            """, "A B");
+    }
+
+    [Fact]
+    public void A_trunk_between_two_alike_parts_them()
+    {
+        Check.Expect("twin-diameters", """
+            trunk A at 0, 0 mm diameter 20 mm
+            trunk B at 80, 30 mm diameter 20 mm
+            trunk C at 40, 15 mm diameter 12 mm
+            """);
+    }
+
+    [Fact]
+    public void Several_alike_are_told_together()
+    {
+        Check.Expect("twin-diameters", """
+            trunk A at 0, 0 mm diameter 20 mm
+            trunk B at 80, 30 mm diameter 20 mm
+            trunk C at 160, 0 mm diameter 20 mm
+            """, "A B C");
+    }
+}
