@@ -1,6 +1,5 @@
 using GroveSpec.Drawing.Plan;
 using GroveSpec.Drawing.Scene;
-using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Drawing;

@@ -3,7 +3,6 @@ using GroveSpec.Checks;
 using GroveSpec.Model;
 using GroveSpec.Model.Containers;
 using GroveSpec.Model.Quantities;
-using GroveSpec.Model.States;
 using GroveSpec.Model.Times;
 using GroveSpec.Model.Trunks;
 using GroveSpec.Model.Views;

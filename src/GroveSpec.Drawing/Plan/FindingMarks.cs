@@ -1,6 +1,5 @@
 using GroveSpec.Checks;
 using GroveSpec.Drawing.Scene;
-using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Drawing.Plan;
 

@@ -1,5 +1,4 @@
 using GroveSpec.Checks;
-using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Drawing.Plan;

@@ -1,5 +1,4 @@
 using System.Text;
-using GroveSpec.Checks;
 using GroveSpec.Drawing.Scene;
 using GroveSpec.Model;
 using GroveSpec.Model.Containers;

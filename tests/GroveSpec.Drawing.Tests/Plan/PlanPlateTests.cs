@@ -1,12 +1,10 @@
 using System.Globalization;
 using System.Xml.Linq;
 using GroveSpec.Checks;
-using GroveSpec.Drawing.Scene;
 using GroveSpec.Drawing.Tests.Front;
 using GroveSpec.Model;
 using GroveSpec.Model.Containers;
 using GroveSpec.Model.Quantities;
-using GroveSpec.Model.States;
 using GroveSpec.Model.Trunks;
 using GroveSpec.Model.Views;
 using Xunit;
