@@ -31,7 +31,7 @@ public sealed class TidyFilesTests
     }
 
     [Fact]
-    public void Every_sample_is_tidy_already()
+    public void Every_sample_keeps_its_comments_and_its_meaning()
     {
         foreach (var path in Repository.Samples)
         {

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text;
 using GroveSpec.Syntax.Parsing.Generated;
 using GroveSpec.Syntax.Text;
 using GroveSpec.Syntax.Tree;

@@ -1,5 +1,3 @@
-using GroveSpec.Syntax.Parsing.Generated;
-
 namespace GroveSpec.Syntax.Parsing;
 
 /// <summary>The units of quantities, as far as reading has to know them.</summary>

@@ -19,7 +19,7 @@ internal static class Vocabulary
     public static bool BeginsStatement(int type) => type is >= FirstStatement and <= LastStatement;
 
     /// <summary>Whether a type is that of a word of the language which can be no name.</summary>
-    public static bool IsReserved(int type) => type is >= FirstStatement and <= LastReserved;
+    public static bool IsReserved(int type) => type is (>= FirstStatement and <= LastReserved) or Generated.Grove.COMMON;
 
     /// <summary>Whether a type is that of a word of the language.</summary>
     public static bool IsWordOfLanguage(int type) => type is >= FirstStatement and <= LastWord;
