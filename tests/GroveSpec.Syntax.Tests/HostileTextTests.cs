@@ -2,7 +2,6 @@ using System.Text;
 using GroveSpec.Syntax.Parsing;
 using GroveSpec.Syntax.Printing;
 using GroveSpec.Syntax.Text;
-using GroveSpec.Syntax.Tree;
 using Xunit;
 
 namespace GroveSpec.Syntax.Tests;
