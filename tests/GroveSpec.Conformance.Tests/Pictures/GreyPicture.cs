@@ -30,6 +30,26 @@ internal sealed record GreyPicture(int Width, int Height, float[] Shades)
         return new GreyPicture(bitmap.Width, bitmap.Height, shades);
     }
 
+    /// <summary>The upper left part of the picture.</summary>
+    /// <param name="width">How many pixels across are kept.</param>
+    /// <param name="height">How many down.</param>
+    /// <returns>The part.</returns>
+    public GreyPicture Cut(int width, int height)
+    {
+        if (width == Width && height == Height)
+        {
+            return this;
+        }
+
+        var shades = new float[width * height];
+        for (var y = 0; y < height; y++)
+        {
+            Array.Copy(Shades, y * Width, shades, y * width, width);
+        }
+
+        return new GreyPicture(width, height, shades);
+    }
+
     /// <summary>The same picture, each pixel the mean of the square round it, so that half a pixel's difference in an edge says little.</summary>
     /// <param name="radius">Half the square's side, in pixels.</param>
     /// <returns>The blurred picture.</returns>
