@@ -21,6 +21,13 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
     private const double MostYearsOfStages = 5.2;
     private const double MostYearsOfFrosts = 8;
 
+    /// <summary>Whether stages are drawn at all: not over so many years that they would be slivers, nor without frost dates.</summary>
+    /// <param name="axis">The days across the page.</param>
+    /// <param name="year">The year of the planting's tree.</param>
+    /// <returns>True where there are bands to name.</returns>
+    public static bool ShowsStages(TimeAxis axis, TreeYear year) =>
+        axis.Years <= MostYearsOfStages && !year.Spans(new DateInterval(axis.Start, axis.End.PlusDays(-1))).IsEmpty;
+
     /// <summary>Draws years, months and ticks.</summary>
     /// <param name="svg">Where to.</param>
     /// <param name="y">Where the axis's line runs.</param>
@@ -53,7 +60,7 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
     /// <param name="bottom">The bands' lower edge.</param>
     public void DrawStages(SvgWriter svg, double top, double bottom)
     {
-        if (axis.Years > MostYearsOfStages)
+        if (!ShowsStages(axis, year))
         {
             return;
         }
@@ -176,7 +183,7 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
         if (axis.Grain == TimeGrain.Year)
         {
             var step = YearStep(4);
-            for (var number = axis.Start.Year; number <= axis.End.Year; number += step)
+            for (var number = FirstOf(step); number <= axis.End.Year; number += step)
             {
                 yield return (new LocalDate(number, 1, 1), 6);
             }
@@ -192,6 +199,9 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
             }
         }
     }
+
+    // Round years, such as 1500 and 2000, where not every year is named.
+    private int FirstOf(int step) => (axis.Start.Year + step - 1) / step * step;
 
     private int YearStep(double leastPixels)
     {
@@ -210,7 +220,7 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
         if (axis.Grain == TimeGrain.Year)
         {
             var step = YearStep(46);
-            for (var number = axis.Start.Year; number < axis.End.Year; number += step)
+            for (var number = FirstOf(step); number < axis.End.Year; number += step)
             {
                 svg.Text("gs-tl-year", axis.At(new LocalDate(number, 1, 1)) + 3, y - 7, 13.5, number.ToString());
             }

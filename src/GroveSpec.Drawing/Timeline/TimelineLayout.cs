@@ -59,7 +59,7 @@ internal sealed class TimelineLayout
             var left = Plate.Margin + KindWidth + ColumnGap + TargetWidth + 20;
             Axis = new TimeAxis(Span(), left, Width - Plate.Margin);
             AxisY = y + AxisMarks.HeadHeight;
-            y = RowsTop = AxisY + AxisMarks.StageHeight + 8;
+            y = RowsTop = AxisY + (AxisMarks.ShowsStages(Axis, Year) ? AxisMarks.StageHeight + 8 : 20);
             foreach (var row in Rows)
             {
                 y += row.BeginsGroup && middles.Count > 0 ? GroupGap : 0;
