@@ -20,19 +20,6 @@ public sealed class CatalogueTests
     }
 
     [Fact]
-    public void Every_check_has_a_docs_page_that_says_what_the_catalogue_says()
-    {
-        var root = Root();
-        Assert.All(Catalogue.All, check =>
-        {
-            var page = File.ReadAllText(Path.Combine(root, check.Page));
-            Assert.StartsWith($"# {check.Name}\n", page, StringComparison.Ordinal);
-            Assert.Contains(check.Meaning, page, StringComparison.Ordinal);
-            Assert.Contains(check.Explanation, page, StringComparison.Ordinal);
-        });
-    }
-
-    [Fact]
     public void Every_check_of_composition_has_a_rule_and_a_test_class_of_its_name()
     {
         Assert.All(Catalogue.All.Where(check => check.IsComposition), check =>
@@ -41,16 +28,5 @@ public sealed class CatalogueTests
             Assert.NotNull(typeof(Catalogue).Assembly.GetType($"GroveSpec.Checks.Rules.{name}"));
             Assert.NotNull(typeof(CatalogueTests).Assembly.GetType($"GroveSpec.Checks.Tests.Rules.{name}Tests"));
         });
-    }
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "GroveSpec.sln")))
-        {
-            folder = folder.Parent ?? throw new InvalidOperationException("No GroveSpec.sln above the tests.");
-        }
-
-        return folder.FullName;
     }
 }
