@@ -18,6 +18,9 @@ internal static class Limits
     /// <summary>How many problems of a file are told one by one.</summary>
     public const int Problems = 1_000;
 
+    /// <summary>After so many problems a statement that does not fit the grammar is only counted, and nothing of it is read.</summary>
+    public const int ProblemsReadOn = 5_000;
+
     /// <summary>How many problems of one statement are told.</summary>
     public const int ProblemsOfStatement = 20;
 }

@@ -22,6 +22,7 @@ internal sealed class StatementReader
     private readonly TreeBuilder builder;
     private readonly PlainTrunk plainTrunk;
     private readonly bool isPlainAllowed;
+    private readonly ProblemList problems;
     private Grove? parser;
 
     public StatementReader(string content, Scanner scanner, ProblemList problems, bool isPlainAllowed)
@@ -31,6 +32,7 @@ internal sealed class StatementReader
         this.scanner = scanner;
         stream = new GrammarTokenStream(content);
         report = new TroubleReport(problems, stream);
+        this.problems = problems;
         forgiving = new ForgivingErrorStrategy(report);
         builder = new TreeBuilder(content, report, scanner.Tokens);
     }
@@ -61,10 +63,17 @@ internal sealed class StatementReader
         }
 
         report.IsBroken |= isOdd;
-        return builder.Build(Parse().GetChild(0) as ParserRuleContext, slice, span);
+        if (Parse() is not { } read)
+        {
+            report.Add(SyntaxProblemKind.NotUnderstood, span, "This statement could not be read.");
+            return new Statement.Unknown { Span = span, FirstToken = slice.FirstToken, TokenCount = slice.TokenCount, IsBroken = true };
+        }
+
+        return builder.Build(read.GetChild(0) as ParserRuleContext, slice, span);
     }
 
-    private Grove.StatementContext Parse()
+    /// <summary>Reads the statement; null when it does not fit the grammar and the file has more trouble than anyone would read.</summary>
+    private Grove.StatementContext? Parse()
     {
         if (parser is null)
         {
@@ -85,6 +94,11 @@ internal sealed class StatementReader
         catch (ParseCanceledException)
         {
             // Read again below, forgivingly.
+        }
+
+        if (problems.Count > Limits.ProblemsReadOn)
+        {
+            return null;
         }
 
         parser.Interpreter.PredictionMode = PredictionMode.LL;
