@@ -51,7 +51,7 @@ internal sealed class Terminal : IDisposable
     public static Terminal OfProcess()
     {
         var isWatched = !Console.IsOutputRedirected;
-        return new Terminal(Console.OpenStandardInput, Console.OpenStandardOutput(), Console.OpenStandardError())
+        return new Terminal(Console.OpenStandardInput, Opened(Console.OpenStandardOutput), Opened(Console.OpenStandardError))
         {
             IsOutputWatched = isWatched,
             IsErrorsWatched = !Console.IsErrorRedirected,
@@ -73,7 +73,7 @@ internal sealed class Terminal : IDisposable
             Errors.Write(Encoding.UTF8.GetBytes(line + "\n"));
             Errors.Flush();
         }
-        catch (IOException)
+        catch (Exception closed) when (closed is IOException or UnauthorizedAccessException or ObjectDisposedException)
         {
             // There is nobody left to tell that nobody can be told.
         }
@@ -85,6 +85,23 @@ internal sealed class Terminal : IDisposable
         input?.Dispose();
         Output.Dispose();
         Errors.Dispose();
+    }
+
+    /// <summary>Opens a stream to write to, or stands in for one that was closed before the program began.</summary>
+    /// <param name="open">Opens it.</param>
+    /// <returns>The stream; a stand-in tells whoever writes to it that it is closed.</returns>
+    internal static Stream Opened(Func<Stream> open)
+    {
+        try
+        {
+            return open();
+        }
+        catch (Exception closed) when (closed is IOException or UnauthorizedAccessException)
+        {
+            var standIn = new MemoryStream();
+            standIn.Dispose();
+            return standIn;
+        }
     }
 
     private static int WidthOfWindow()
