@@ -84,6 +84,11 @@ internal sealed class DrawCommand : GroveCommand
             throw new UsageException($"These are {search.Files.Count} plantings; name a folder with --output, and each is drawn into a file of its own there.");
         }
 
+        if (path is null && form != PictureFormat.Svg && terminal.IsOutputWatched)
+        {
+            throw new UsageException($"A {Word(form)} file is nothing to look at on a terminal; name a file for it: --output plan.{Word(form)}.");
+        }
+
         var folder = path is not null && OutputFolder.IsMeant(path, terminal.Folder, search.Files.Count)
             ? new OutputFolder(path, search.Files, terminal)
             : null;
