@@ -18,7 +18,7 @@ internal static class ProgramHelp
           container oval 320 x 220 x 40 mm
           viewed    from 180 deg, at 900 mm
           trunk A   at -38, 22 mm   diameter 30 mm   height 420 mm
-          trunk B   at 19, -17 mm   diameter 21 mm   height 330 mm
+          trunk B   at 19, -17 mm   diameter 21 mm   height 350 mm
           trunk C   at 92, 34 mm    diameter 14 mm   height 220 mm
 
         x runs to the right and y to the back, seen from where the viewer stands.

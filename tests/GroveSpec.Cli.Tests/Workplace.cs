@@ -15,7 +15,7 @@ internal sealed class Workplace : IDisposable
     public string Write(string name, string text)
     {
         Directory.CreateDirectory(Path.GetDirectoryName(this[name])!);
-        File.WriteAllText(this[name], text);
+        File.WriteAllBytes(this[name], GroveSpec.Syntax.Text.SourceText.ToBytes(text));
         return this[name];
     }
 

@@ -5,7 +5,10 @@ namespace GroveSpec.Checks.Judging;
 /// <summary>Puts findings in the order in which a grower should hear them, and leaves the lesser of many untold.</summary>
 internal static class Ranking
 {
-    /// <summary>Sorts: errors, warnings, hints; then the catalogue's order of checks; then the worst; then their place.</summary>
+    /// <summary>No one reads more of a kind than this; a file with a fault on each of its lines has one fault.</summary>
+    private const int MostOfAnyKind = 1_000;
+
+    /// <summary>Sorts: errors, warnings, hints; then the catalogue's order of checks; then the worst; then by the trunks' names, so that the order of a file's lines decides nothing; then their place.</summary>
     /// <param name="findings">The findings, sorted in place.</param>
     public static void Sort(List<Finding> findings)
     {
@@ -20,6 +23,7 @@ internal static class Ranking
             var compared = left.Severity.CompareTo(right.Severity);
             compared = compared != 0 ? compared : OrderOf(order, left).CompareTo(OrderOf(order, right));
             compared = compared != 0 ? compared : right.Weight.CompareTo(left.Weight);
+            compared = compared != 0 ? compared : CompareNames(left.Trunks, right.Trunks);
             compared = compared != 0 ? compared : string.CompareOrdinal(left.Place.File, right.Place.File);
             compared = compared != 0 ? compared : left.Place.Span.CompareTo(right.Place.Span);
             return compared != 0 ? compared : string.CompareOrdinal(left.Message, right.Message);
@@ -42,7 +46,7 @@ internal static class Ranking
             }
 
             var isCounted = sorted[start].Check.IsComposition || sorted[start].Severity == Severity.Hint;
-            var shown = isCounted ? Math.Min(most, end - start) : end - start;
+            var shown = Math.Min(isCounted ? most : MostOfAnyKind, end - start);
             var untold = end - start - shown;
             for (var index = start; index < end; index++)
             {
@@ -67,6 +71,19 @@ internal static class Ranking
         }
 
         return told.ToImmutable();
+    }
+
+    private static int CompareNames(ImmutableArray<string> left, ImmutableArray<string> right)
+    {
+        for (var index = 0; index < Math.Min(left.Length, right.Length); index++)
+        {
+            if (string.CompareOrdinal(left[index], right[index]) is var compared and not 0)
+            {
+                return compared;
+            }
+        }
+
+        return left.Length.CompareTo(right.Length);
     }
 
     private static int OrderOf(Dictionary<CheckDescription, int> order, Finding finding) => order.TryGetValue(finding.Check, out var place) ? place : int.MaxValue;
