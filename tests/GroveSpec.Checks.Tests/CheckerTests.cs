@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using GroveSpec.Syntax.Text;
 using Xunit;
 
 namespace GroveSpec.Checks.Tests;

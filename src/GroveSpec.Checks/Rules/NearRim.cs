@@ -1,7 +1,7 @@
 using GroveSpec.Checks.Judging;
+using GroveSpec.Craft.Containers;
 using GroveSpec.Model.Judgement;
 using GroveSpec.Model.Quantities;
-using GroveSpec.Craft.Containers;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Checks.Rules;

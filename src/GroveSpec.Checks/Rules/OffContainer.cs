@@ -1,6 +1,6 @@
 using GroveSpec.Checks.Judging;
-using GroveSpec.Model.Quantities;
 using GroveSpec.Craft.Containers;
+using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Checks.Rules;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.Readings;
 using GroveSpec.Model.States;

@@ -55,7 +55,7 @@ internal static class DrawnLength
         var (unitMillimetres, unit) = units == UnitSystem.Inch
             ? roomMillimetres >= 2.999 * MillimetresPerFoot ? (MillimetresPerFoot, "ft") : (MillimetresPerInch, "in")
             : roomMillimetres >= 2000 ? (1000.0, "m") : (1.0, "mm");
-        
+
         // A room that is round itself may come out a hair short.
         var room = Math.Max(roomMillimetres / unitMillimetres, 1e-6) * (1 + 1e-9);
         var power = Math.Pow(10, Math.Floor(Math.Log10(room)));

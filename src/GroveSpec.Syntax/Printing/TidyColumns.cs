@@ -94,7 +94,7 @@ internal sealed class TidyColumns
     {
         foreach (var reading in measured.Readings)
         {
-            
+
             current = 0;
             foreach (var value in reading.Values)
             {

@@ -1,7 +1,6 @@
 using GroveSpec.Craft.Composition;
 using GroveSpec.Craft.Containers;
 using GroveSpec.Craft.Tests.Containers;
-using GroveSpec.Model.Containers;
 using GroveSpec.Model.Quantities;
 using Xunit;
 

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using CsCheck;
 using GroveSpec.Craft.Composition;
-using GroveSpec.Model.Quantities;
 using Xunit;
 
 namespace GroveSpec.Craft.Tests.Composition;

@@ -3,7 +3,6 @@ using GroveSpec.Craft.Survey;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.Readings;
-using GroveSpec.Model.States;
 using GroveSpec.Model.Trunks;
 using Xunit;
 

@@ -7,7 +7,6 @@ using GroveSpec.Model.Species;
 using GroveSpec.Model.Times;
 using GroveSpec.Model.Trunks;
 using GroveSpec.Model.Views;
-using GroveSpec.Syntax.Text;
 using NodaTime;
 
 namespace GroveSpec.Drawing.Tests.Front;

@@ -3,7 +3,6 @@ using GroveSpec.Drawing.Scene;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.Trunks;
-using GroveSpec.Model.Views;
 using Xunit;
 using static GroveSpec.Drawing.Tests.Front.FrontPlantings;
 
