@@ -83,7 +83,8 @@ internal sealed class TidyReader
         var end = tokens[^1].Kind == TokenKind.LineEnd ? tokens[^1].Span.Start : tokens[^1].Span.End;
         page.Add(new TidyLine
         {
-            Verbatim = tree.Text.Content[start..end].TrimStart('\uFEFF'),
+            // The file's own byte order mark is printed before everything; one that stands elsewhere is a fault to keep.
+            Verbatim = start == 0 && tree.Text.Content.StartsWith('\uFEFF') ? tree.Text.Content[1..end] : tree.Text.Content[start..end],
             HasLineEnd = tokens[^1].Kind == TokenKind.Stray && tree.Text.Content[end - 1] is '\n' or '\r',
         });
     }
