@@ -6,7 +6,7 @@
  */
 parser grammar Grove;
 
-options { tokenVocab = GroveWords; }
+options { tokenVocab = GroveWords; contextSuperClass = GrammarContext; }
 
 statement
     : ( planting | habit | species | container | site | viewed | concept | use

@@ -94,7 +94,7 @@ public sealed class HostileTextTests
     public void The_limits_are_told_in_the_message()
     {
         var lines = GroveParser.Parse(SourceText.FromText(new string('\n', 130_000)));
-        Assert.Equal("The file is read up to here: no more than 120,000 lines and 8,388,608 characters are. Split it into several plantings.", Assert.Single(lines.Problems).Message);
+        Assert.Equal("The file is read up to here: no more than 120,000 lines and 4,194,304 characters are. Split it into several plantings.", Assert.Single(lines.Problems).Message);
         var line = GroveParser.Parse(SourceText.FromText(new string('a', 100_001)));
         Assert.Equal("This line has 100,001 characters and is not read: no more than 100,000 are. Write it as several lines.", Assert.Single(line.Problems).Message);
         var word = GroveParser.Parse(SourceText.FromText("trunk " + new string('a', 10_001)));

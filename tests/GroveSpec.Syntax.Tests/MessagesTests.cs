@@ -7,6 +7,12 @@ namespace GroveSpec.Syntax.Tests;
 public sealed class MessagesTests
 {
     [Theory]
+    [InlineData("trunk D 10, 20 mm", "10", "\"10\" is not understood here. A place is written \"at 10, 20 mm\". A trunk takes at, diameter, girth, height, lean, line, crown, role, species, raised, planned, removed or fixed.", null)]
+    [InlineData("trunk big tree at 10, 20 mm", "tree", "\"tree\" is not understood here. A name is one word, such as big-tree. A trunk takes at, diameter, girth, height, lean, line, crown, role, species, raised, planned, removed or fixed.", null)]
+    [InlineData("task W1 wire A in autumn 2026", "A", "\"A\" is not understood here. Trunks are written \"on A\". A task takes on, of, in, from, after, before, every, until, with, coil, span, bend, low, middle, high, facing, done or a note in quote marks.", null)]
+    [InlineData("species japanese larch", "larch", "\"larch\" is not understood here. The name of a species is one word, such as japanese-larch.", null)]
+    [InlineData("task wire on A in late autumn 2026", "wire", "A task has a name of its own before its kind, such as task W1 wire.", null)]
+    [InlineData("viewed from front", "front", "A bearing is written in degrees: the front is 180 deg.", "180 deg")]
     [InlineData("planting", "", "After \"planting\" comes a text in quote marks such as \"Salt Bank\"; the line ends before it.", null)]
     [InlineData("planting Salt", "Salt", "After \"planting\" comes a text in quote marks such as \"Salt Bank\", not \"Salt\".", null)]
     [InlineData("habit clmp", "clmp", "\"clmp\" is not a habit; was clump meant?", "clump")]
@@ -94,7 +100,6 @@ public sealed class MessagesTests
     [InlineData("habit heap", "heap", "\"heap\" is not a habit; write clump, group or raft.", null)]
     [InlineData("task W1 wire on A with alluminium 3 mm", "alluminium", "\"alluminium\" is not a metal for wire; was aluminium meant?", "aluminium")]
     [InlineData("task W1 prune on A facing bak", "bak", "\"bak\" is not a side; was back meant?", "back")]
-    [InlineData("viewed from front", "front", "After \"from\" comes a bearing such as 65 deg, not \"front\".", null)]
     [InlineData("lean 3", "lean", "\"lean\" begins no statement; write it on the line of the statement that it belongs to.", null)]
     [InlineData("site zone", "", "After \"zone\" comes a hardiness zone such as 8b; the line ends before it.", null)]
     [InlineData("site last frost 2 Mai", "Mai", "\"Mai\" is not a month; write January, February, March, April, May, June, July, August, September, October, November, December, Jan, Feb, Mar, Apr, Jun, Jul, Aug, Sep, Oct, Nov or Dec.", null)]

@@ -9,7 +9,7 @@ public static class GroveParser
 {
     /// <summary>Reads any text; it never throws, and takes time in proportion to the text's length.</summary>
     /// <param name="text">The text of a file, whatever it holds.</param>
-    /// <returns>The tree, with a problem for each place that could not be read. At most 8,388,608 characters and 120,000 lines are read, lines of up to 100,000 characters and words of up to 10,000; what lies beyond is kept in the tree as text and told.</returns>
+    /// <returns>The tree, with a problem for each place that could not be read. At most 4,194,304 characters and 120,000 lines are read, lines of up to 100,000 characters and words of up to 10,000; what lies beyond is kept in the tree as text and told.</returns>
     public static SyntaxTree Parse(SourceText text) => Parse(text, isPlainAllowed: true);
 
     /// <summary>Reads a text, on request with the generated parser alone, so that a test can hold the short way to it.</summary>

@@ -4,7 +4,7 @@ namespace GroveSpec.Syntax.Parsing;
 internal static class Limits
 {
     /// <summary>How many UTF-16 code units of a file are read.</summary>
-    public const int Characters = 8 * 1024 * 1024;
+    public const int Characters = 4 * 1024 * 1024;
 
     /// <summary>How many lines of a file are read.</summary>
     public const int Lines = 120_000;

@@ -1,3 +1,5 @@
+using GroveSpec.Syntax.Text;
+
 namespace GroveSpec.Syntax.Parsing;
 
 /// <summary>Finds the word that a misspelt one was meant to be.</summary>
@@ -24,12 +26,7 @@ internal static class Nearness
         foreach (var candidate in known)
         {
             var bound = Math.Min(Allowed(lower.Length), Allowed(candidate.Length));
-            if (candidate.Length == 0 || Math.Abs(candidate.Length - lower.Length) > bound)
-            {
-                continue;
-            }
-
-            var distance = Distance(lower, candidate);
+            var distance = WordDistance.Between(lower, candidate, Math.Min(bound, bestDistance) + 1);
             if (distance > bound || distance > bestDistance)
             {
                 continue;
@@ -51,37 +48,4 @@ internal static class Nearness
         <= 9 => 2,
         _ => 3,
     };
-
-    /// <summary>How many letters must be put in, taken out, changed or swapped with their neighbour.</summary>
-    private static int Distance(ReadOnlySpan<char> left, ReadOnlySpan<char> right)
-    {
-        Span<int> before = stackalloc int[right.Length + 1];
-        Span<int> last = stackalloc int[right.Length + 1];
-        Span<int> current = stackalloc int[right.Length + 1];
-        for (var column = 0; column <= right.Length; column++)
-        {
-            last[column] = column;
-        }
-
-        for (var row = 1; row <= left.Length; row++)
-        {
-            current[0] = row;
-            for (var column = 1; column <= right.Length; column++)
-            {
-                var change = left[row - 1] == right[column - 1] ? 0 : 1;
-                var least = Math.Min(Math.Min(last[column] + 1, current[column - 1] + 1), last[column - 1] + change);
-                if (row > 1 && column > 1 && left[row - 1] == right[column - 2] && left[row - 2] == right[column - 1])
-                {
-                    least = Math.Min(least, before[column - 2] + 1);
-                }
-
-                current[column] = least;
-            }
-
-            last.CopyTo(before);
-            current.CopyTo(last);
-        }
-
-        return last[right.Length];
-    }
 }

@@ -11,6 +11,9 @@ namespace GroveSpec.Syntax.Parsing;
 /// </summary>
 internal sealed class PlainTrunk
 {
+    private const int LongestKept = 8;
+
+    private readonly string?[] kept = new string?[1024];
     private readonly string content;
     private readonly ImmutableArray<SyntaxToken> tokens;
     private readonly List<byte> types;
@@ -142,7 +145,7 @@ internal sealed class PlainTrunk
             unit = Name();
         }
 
-        return new QuantitySyntax(content.Substring(number.Start, number.Length), unit) { Span = From(number.Start) };
+        return new QuantitySyntax(Text(number), unit) { Span = From(number.Start) };
     }
 
     private NameSyntax? TakeWord() => Current() == Grove.WORD ? Name() : null;
@@ -151,7 +154,26 @@ internal sealed class PlainTrunk
     {
         var span = tokens[index].Span;
         Take();
-        return new NameSyntax(content.Substring(span.Start, span.Length)) { Span = span };
+        return new NameSyntax(Text(span)) { Span = span };
+    }
+
+    /// <summary>The text of a span. Numbers, units and roles come again and again, so a short one is often there already.</summary>
+    private string Text(TextSpan span)
+    {
+        var text = content.AsSpan(span.Start, span.Length);
+        if (text.Length > LongestKept)
+        {
+            return text.ToString();
+        }
+
+        var hash = 0;
+        foreach (var unit in text)
+        {
+            hash = (hash * 31) + unit;
+        }
+
+        ref var slot = ref kept[hash & (kept.Length - 1)];
+        return slot is { } known && text.SequenceEqual(known) ? known : slot = text.ToString();
     }
 
     private TextSpan From(int start) => TextSpan.FromBounds(start, lastEnd);

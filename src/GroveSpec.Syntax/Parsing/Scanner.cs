@@ -33,7 +33,8 @@ internal sealed class Scanner
     {
         this.content = content;
         this.problems = problems;
-        var expected = (Math.Min(content.Length, Limits.Characters) / 3) + 16;
+        // More than any usual text has: what is never filled costs nothing, and growing would copy all of it.
+        var expected = (Math.Min(content.Length, Limits.Characters) / 2) + 16;
         tokens = ImmutableArray.CreateBuilder<SyntaxToken>(expected);
         types = new List<byte>(expected);
     }
@@ -566,6 +567,13 @@ internal sealed class Scanner
 
     private void Add(TokenKind kind, int type, int start)
     {
+        // Only the rest of a text far too large to be read is ever longer than one token can be.
+        for (; position - start > SyntaxToken.Longest; start += SyntaxToken.Longest)
+        {
+            tokens.Add(new SyntaxToken(kind, new TextSpan(start, SyntaxToken.Longest)));
+            types.Add((byte)type);
+        }
+
         tokens.Add(new SyntaxToken(kind, TextSpan.FromBounds(start, position)));
         types.Add((byte)type);
     }

@@ -123,7 +123,7 @@ internal sealed partial class TreeBuilder
     private void MakeWord(int place)
     {
         changedTokens ??= System.Runtime.InteropServices.ImmutableCollectionsMarshal.AsArray(tokens)!;
-        changedTokens[place] = changedTokens[place] with { Kind = TokenKind.Word };
+        changedTokens[place] = new SyntaxToken(TokenKind.Word, changedTokens[place].Span);
     }
 
     /// <summary>One of some known words: as written, or the one that was meant where it is near; null where none is.</summary>

@@ -72,6 +72,11 @@ internal sealed class TroubleReport
             return;
         }
 
+        if (TellTaskWithoutName(token, before) || TellSideForBearing(token, rule))
+        {
+            return;
+        }
+
         var wanted = Wanted(recognizer, expected, phrase);
         var span = token.Type == TokenConstants.EOF || token.Type == Grove.ROW_END ? new TextSpan(before?.End ?? token.Start, 0) : SpanOf(token);
         var after = before is null ? "Here comes" : $"After \"{Quote(before.Text)}\" comes";
@@ -169,6 +174,38 @@ internal sealed class TroubleReport
         return false;
     }
 
+    /// <summary>A task that begins with its kind.</summary>
+    private bool TellTaskWithoutName(GrammarToken token, GrammarToken? before)
+    {
+        if (stream.At(0).Type != Grove.TASK || stream.Index != 2 || before is null || !KnownWords.TaskKinds.Contains(before.Text, StringComparer.Ordinal))
+        {
+            return false;
+        }
+
+        Add(SyntaxProblemKind.NotUnderstood, SpanOf(before), $"A task has a name of its own before its kind, such as task W1 {before.Text}.");
+        return true;
+    }
+
+    /// <summary>A side of the planting where a bearing belongs.</summary>
+    private bool TellSideForBearing(GrammarToken token, int rule)
+    {
+        var degrees = token.Text switch
+        {
+            "back" => 0,
+            "right" => 90,
+            "front" => 180,
+            "left" => 270,
+            _ => -1,
+        };
+        if (rule != Grove.RULE_bearing || degrees < 0)
+        {
+            return false;
+        }
+
+        Add(SyntaxProblemKind.NotUnderstood, SpanOf(token), $"A bearing is written in degrees: the {token.Text} is {degrees} deg.", $"{degrees} deg");
+        return true;
+    }
+
     /// <summary>What stands where nothing of its kind belongs: a second statement on a line, an open block, a stray character.</summary>
     private bool TellPlaceTrouble(Parser recognizer, GrammarToken token)
     {
@@ -204,19 +241,31 @@ internal sealed class TroubleReport
                 SyntaxProblemKind.NotUnderstood,
                 SpanOf(token),
                 last is { } parts
-                    ? $"\"{Quote(token.Text)}\" is not understood here. {parts.What} takes {parts.Parts}."
+                    ? $"\"{Quote(token.Text)}\" is not understood here. {Meant(token)}{parts.What} takes {parts.Parts}."
+                    : Meant(token) is { Length: > 0 } meant
+                    ? $"\"{Quote(token.Text)}\" is not understood here. {meant.TrimEnd()}"
                     : $"Nothing more belongs to this statement; take out \"{Quote(token.Text)}\" or write it on a line of its own.");
             return true;
         }
 
         if (Phrases.PartsOf(rule) is { } list && stream.Index > 1 && token.Type != TokenConstants.EOF && !IsMissingOpening(recognizer))
         {
-            Add(SyntaxProblemKind.NotUnderstood, SpanOf(token), $"\"{Quote(token.Text)}\" is not understood here. {list.What} takes {list.Parts}.");
+            Add(SyntaxProblemKind.NotUnderstood, SpanOf(token), $"\"{Quote(token.Text)}\" is not understood here. {Meant(token)}{list.What} takes {list.Parts}.");
             return true;
         }
 
         return false;
     }
+
+    /// <summary>What was most likely meant by a word or number that stands bare in a trunk, a species or a task.</summary>
+    private string Meant(GrammarToken token) => (stream.At(0).Type, token.Type, stream.Index) switch
+    {
+        (Grove.TRUNK, Grove.NUMBER, 2) => "A place is written \"at 10, 20 mm\". ",
+        (Grove.TRUNK, Grove.WORD, 2) when stream.At(3).Type != Grove.NUMBER => $"A name is one word, such as {Quote(stream.At(1).Text)}-{Quote(token.Text)}. ",
+        (Grove.SPECIES, Grove.WORD, 2) => $"The name of a species is one word, such as {Quote(stream.At(1).Text)}-{Quote(token.Text)}. ",
+        (Grove.TASK, Grove.WORD, 3) => $"Trunks are written \"on {Quote(token.Text)}\". ",
+        _ => "",
+    };
 
     private static bool IsMissingOpening(Parser recognizer) => recognizer.GetExpectedTokens() is var expected && expected.Count == 1;
 

@@ -126,6 +126,24 @@ public sealed class SourceText
         return Math.Clamp(start + position.Character, start, end);
     }
 
+    /// <summary>Where the line ends on which a place lies.</summary>
+    /// <param name="position">The place, in UTF-16 code units from the start; at most <see cref="Length"/>.</param>
+    /// <returns>The place before the line's break, or the end of the text.</returns>
+    public int EndOfLine(int position) => Content.AsSpan(position).IndexOfAny('\r', '\n') is var more and >= 0 ? position + more : Content.Length;
+
+    /// <summary>How lines are broken about a place, so that what is written there is broken likewise.</summary>
+    /// <param name="position">The place; at most <see cref="Length"/>.</param>
+    /// <returns>The break of the place's own line; of the line before where it is the last and has none; a line feed where there is no other line.</returns>
+    public string LineBreakAt(int position)
+    {
+        var end = EndOfLine(position);
+        var at = end < Content.Length ? end : Content.AsSpan().LastIndexOfAny('\r', '\n');
+        return at < 0 ? "\n"
+            : Content[at] == '\r' ? (at + 1 < Content.Length && Content[at + 1] == '\n' ? "\r\n" : "\r")
+            : at > 0 && Content[at - 1] == '\r' ? "\r\n"
+            : "\n";
+    }
+
     private static int[] FindLineStarts(string text)
     {
         var starts = new List<int> { 0 };

@@ -3,6 +3,34 @@ using GroveSpec.Syntax.Text;
 namespace GroveSpec.Syntax.Tree;
 
 /// <summary>The smallest piece of text with a meaning. The tokens of a tree cover its text without gap or overlap.</summary>
-/// <param name="Kind">What it is.</param>
-/// <param name="Span">Where it stands.</param>
-public readonly record struct SyntaxToken(TokenKind Kind, TextSpan Span);
+/// <remarks>
+/// A text of 10,000 trunks has 300,000 of them, and they are kept as long as its tree: so the length and the kind share one
+/// number, of which the kind takes the lowest four bits.
+/// </remarks>
+public readonly record struct SyntaxToken
+{
+    /// <summary>How many UTF-16 code units a token has at most.</summary>
+    public const int Longest = int.MaxValue >> KindBits;
+
+    private const int KindBits = 4;
+    private const int KindMask = (1 << KindBits) - 1;
+
+    private readonly int start;
+    private readonly int lengthAndKind;
+
+    /// <summary>Makes one.</summary>
+    /// <param name="kind">What it is.</param>
+    /// <param name="span">Where it stands; not longer than <see cref="Longest"/>.</param>
+    public SyntaxToken(TokenKind kind, TextSpan span)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(span.Length, Longest);
+        start = span.Start;
+        lengthAndKind = (span.Length << KindBits) | (int)kind;
+    }
+
+    /// <summary>What it is.</summary>
+    public TokenKind Kind => (TokenKind)(lengthAndKind & KindMask);
+
+    /// <summary>Where it stands.</summary>
+    public TextSpan Span => new(start, lengthAndKind >> KindBits);
+}

@@ -162,7 +162,7 @@ internal partial class Grove : Parser {
 		Interpreter = new ParserATNSimulator(this, _ATN, decisionToDFA, sharedContextCache);
 	}
 
-	public partial class StatementContext : ParserRuleContext {
+	public partial class StatementContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(Grove.Eof, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public PlantingContext planting() {
 			return GetRuleContext<PlantingContext>(0);
@@ -361,7 +361,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class PlantingContext : ParserRuleContext {
+	public partial class PlantingContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLANTING() { return GetToken(Grove.PLANTING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TextContext text() {
 			return GetRuleContext<TextContext>(0);
@@ -397,7 +397,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class HabitContext : ParserRuleContext {
+	public partial class HabitContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HABIT() { return GetToken(Grove.HABIT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public HabitWordContext habitWord() {
 			return GetRuleContext<HabitWordContext>(0);
@@ -433,7 +433,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class SpeciesContext : ParserRuleContext {
+	public partial class SpeciesContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SPECIES() { return GetToken(Grove.SPECIES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SpeciesNameContext speciesName() {
 			return GetRuleContext<SpeciesNameContext>(0);
@@ -469,7 +469,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ConceptContext : ParserRuleContext {
+	public partial class ConceptContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CONCEPT() { return GetToken(Grove.CONCEPT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TextContext text() {
 			return GetRuleContext<TextContext>(0);
@@ -505,7 +505,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class UseContext : ParserRuleContext {
+	public partial class UseContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode USE() { return GetToken(Grove.USE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TextContext text() {
 			return GetRuleContext<TextContext>(0);
@@ -541,7 +541,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ContainerContext : ParserRuleContext {
+	public partial class ContainerContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CONTAINER() { return GetToken(Grove.CONTAINER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ContainerShapeContext containerShape() {
 			return GetRuleContext<ContainerShapeContext>(0);
@@ -601,7 +601,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class DimensionsContext : ParserRuleContext {
+	public partial class DimensionsContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public DistanceContext[] distance() {
 			return GetRuleContexts<DistanceContext>();
 		}
@@ -658,7 +658,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class OutlineContext : ParserRuleContext {
+	public partial class OutlineContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public DistanceContext distance() {
 			return GetRuleContext<DistanceContext>(0);
 		}
@@ -739,7 +739,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class CornerContext : ParserRuleContext {
+	public partial class CornerContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(Grove.LEFT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CoordinateContext[] coordinate() {
 			return GetRuleContexts<CoordinateContext>();
@@ -786,7 +786,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class SiteContext : ParserRuleContext {
+	public partial class SiteContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SITE() { return GetToken(Grove.SITE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SiteClauseContext[] siteClause() {
 			return GetRuleContexts<SiteClauseContext>();
@@ -852,7 +852,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class SiteClauseContext : ParserRuleContext {
+	public partial class SiteClauseContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public LatitudeContext latitude() {
 			return GetRuleContext<LatitudeContext>(0);
 		}
@@ -934,7 +934,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class LatitudeContext : ParserRuleContext {
+	public partial class LatitudeContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATITUDE() { return GetToken(Grove.LATITUDE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DegreesContext degrees() {
 			return GetRuleContext<DegreesContext>(0);
@@ -984,7 +984,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ZoneContext : ParserRuleContext {
+	public partial class ZoneContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ZONE() { return GetToken(Grove.ZONE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ZoneNumberContext zoneNumber() {
 			return GetRuleContext<ZoneNumberContext>(0);
@@ -1020,7 +1020,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class FrostContext : ParserRuleContext {
+	public partial class FrostContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROST() { return GetToken(Grove.FROST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DayOfYearContext dayOfYear() {
 			return GetRuleContext<DayOfYearContext>(0);
@@ -1068,7 +1068,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class DayOfYearContext : ParserRuleContext {
+	public partial class DayOfYearContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public MonthContext month() {
 			return GetRuleContext<MonthContext>(0);
@@ -1104,7 +1104,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class MonthContext : ParserRuleContext {
+	public partial class MonthContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNIT() { return GetToken(Grove.UNIT, 0); }
 		public MonthContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -1135,7 +1135,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class MeansContext : ParserRuleContext {
+	public partial class MeansContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEANS() { return GetToken(Grove.MEANS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TemperatureContext[] temperature() {
 			return GetRuleContexts<TemperatureContext>();
@@ -1206,7 +1206,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class SunContext : ParserRuleContext {
+	public partial class SunContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SUN() { return GetToken(Grove.SUN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(Grove.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public BearingContext bearing() {
@@ -1245,7 +1245,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ViewedContext : ParserRuleContext {
+	public partial class ViewedContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode VIEWED() { return GetToken(Grove.VIEWED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ViewedClauseContext[] viewedClause() {
 			return GetRuleContexts<ViewedClauseContext>();
@@ -1311,7 +1311,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ViewedClauseContext : ParserRuleContext {
+	public partial class ViewedClauseContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ViewedFromContext viewedFrom() {
 			return GetRuleContext<ViewedFromContext>(0);
 		}
@@ -1383,7 +1383,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ViewedFromContext : ParserRuleContext {
+	public partial class ViewedFromContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(Grove.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public BearingContext bearing() {
 			return GetRuleContext<BearingContext>(0);
@@ -1419,7 +1419,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ViewedAtContext : ParserRuleContext {
+	public partial class ViewedAtContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(Grove.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DistanceContext distance() {
 			return GetRuleContext<DistanceContext>(0);
@@ -1455,7 +1455,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class EyeContext : ParserRuleContext {
+	public partial class EyeContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EYE() { return GetToken(Grove.EYE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DistanceContext distance() {
 			return GetRuleContext<DistanceContext>(0);
@@ -1491,7 +1491,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class DepthContext : ParserRuleContext {
+	public partial class DepthContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEAR() { return GetToken(Grove.NEAR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FAR() { return GetToken(Grove.FAR, 0); }
 		public DepthContext(ParserRuleContext parent, int invokingState)
@@ -1531,7 +1531,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TrunkContext : ParserRuleContext {
+	public partial class TrunkContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TRUNK() { return GetToken(Grove.TRUNK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TrunkNameContext trunkName() {
 			return GetRuleContext<TrunkNameContext>(0);
@@ -1602,7 +1602,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TrunkClauseContext : ParserRuleContext {
+	public partial class TrunkClauseContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public AtContext at() {
 			return GetRuleContext<AtContext>(0);
 		}
@@ -1754,7 +1754,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class AtContext : ParserRuleContext {
+	public partial class AtContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(Grove.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
@@ -1790,7 +1790,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class PlaceContext : ParserRuleContext {
+	public partial class PlaceContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public CoordinateContext[] coordinate() {
 			return GetRuleContexts<CoordinateContext>();
 		}
@@ -1831,7 +1831,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ThicknessContext : ParserRuleContext {
+	public partial class ThicknessContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public DistanceContext distance() {
 			return GetRuleContext<DistanceContext>(0);
 		}
@@ -1876,7 +1876,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class HeightContext : ParserRuleContext {
+	public partial class HeightContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HEIGHT() { return GetToken(Grove.HEIGHT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DistanceContext distance() {
 			return GetRuleContext<DistanceContext>(0);
@@ -1912,7 +1912,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class LeanContext : ParserRuleContext {
+	public partial class LeanContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAN() { return GetToken(Grove.LEAN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public AngleContext angle() {
 			return GetRuleContext<AngleContext>(0);
@@ -1956,7 +1956,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class LineContext : ParserRuleContext {
+	public partial class LineContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LINE() { return GetToken(Grove.LINE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SpacePointContext[] spacePoint() {
 			return GetRuleContexts<SpacePointContext>();
@@ -2021,7 +2021,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class SpacePointContext : ParserRuleContext {
+	public partial class SpacePointContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(Grove.LEFT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CoordinateContext[] coordinate() {
 			return GetRuleContexts<CoordinateContext>();
@@ -2075,7 +2075,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class CrownContext : ParserRuleContext {
+	public partial class CrownContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CROWN() { return GetToken(Grove.CROWN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DistanceContext distance() {
 			return GetRuleContext<DistanceContext>(0);
@@ -2111,7 +2111,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class OfRoleContext : ParserRuleContext {
+	public partial class OfRoleContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROLE() { return GetToken(Grove.ROLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RoleNameContext roleName() {
 			return GetRuleContext<RoleNameContext>(0);
@@ -2147,7 +2147,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class OfSpeciesContext : ParserRuleContext {
+	public partial class OfSpeciesContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SPECIES() { return GetToken(Grove.SPECIES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SpeciesNameContext speciesName() {
 			return GetRuleContext<SpeciesNameContext>(0);
@@ -2183,7 +2183,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class RaisedContext : ParserRuleContext {
+	public partial class RaisedContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RAISED() { return GetToken(Grove.RAISED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public YearContext year() {
 			return GetRuleContext<YearContext>(0);
@@ -2219,7 +2219,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class PlannedContext : ParserRuleContext {
+	public partial class PlannedContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLANNED() { return GetToken(Grove.PLANNED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public MomentContext moment() {
 			return GetRuleContext<MomentContext>(0);
@@ -2255,7 +2255,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class RemovedContext : ParserRuleContext {
+	public partial class RemovedContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMOVED() { return GetToken(Grove.REMOVED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public MomentContext moment() {
 			return GetRuleContext<MomentContext>(0);
@@ -2291,7 +2291,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class FixedContext : ParserRuleContext {
+	public partial class FixedContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIXED() { return GetToken(Grove.FIXED, 0); }
 		public FixedContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -2322,7 +2322,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TapeContext : ParserRuleContext {
+	public partial class TapeContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TAPE() { return GetToken(Grove.TAPE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TrunkNameContext[] trunkName() {
 			return GetRuleContexts<TrunkNameContext>();
@@ -2386,7 +2386,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class RoleContext : ParserRuleContext {
+	public partial class RoleContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROLE() { return GetToken(Grove.ROLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RoleNameContext roleName() {
 			return GetRuleContext<RoleNameContext>(0);
@@ -2482,7 +2482,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class RoleClauseContext : ParserRuleContext {
+	public partial class RoleClauseContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public FormContext form() {
 			return GetRuleContext<FormContext>(0);
 		}
@@ -2573,7 +2573,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class FormContext : ParserRuleContext {
+	public partial class FormContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FORM() { return GetToken(Grove.FORM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public FormWordContext formWord() {
 			return GetRuleContext<FormWordContext>(0);
@@ -2609,7 +2609,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class VigourContext : ParserRuleContext {
+	public partial class VigourContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode VIGOUR() { return GetToken(Grove.VIGOUR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public VigourWordContext vigourWord() {
 			return GetRuleContext<VigourWordContext>(0);
@@ -2645,7 +2645,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class AimContext : ParserRuleContext {
+	public partial class AimContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AIM() { return GetToken(Grove.AIM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DimensionContext dimension() {
 			return GetRuleContext<DimensionContext>(0);
@@ -2694,7 +2694,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class KeepContext : ParserRuleContext {
+	public partial class KeepContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEEP() { return GetToken(Grove.KEEP, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DimensionContext dimension() {
 			return GetRuleContext<DimensionContext>(0);
@@ -2738,7 +2738,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class DimensionContext : ParserRuleContext {
+	public partial class DimensionContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DIAMETER() { return GetToken(Grove.DIAMETER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HEIGHT() { return GetToken(Grove.HEIGHT, 0); }
 		public DimensionContext(ParserRuleContext parent, int invokingState)
@@ -2778,7 +2778,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class RankContext : ParserRuleContext {
+	public partial class RankContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RANK() { return GetToken(Grove.RANK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public WholeNumberContext wholeNumber() {
 			return GetRuleContext<WholeNumberContext>(0);
@@ -2814,7 +2814,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class StoryContext : ParserRuleContext {
+	public partial class StoryContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STORY() { return GetToken(Grove.STORY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TextContext text() {
 			return GetRuleContext<TextContext>(0);
@@ -2850,7 +2850,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TaskContext : ParserRuleContext {
+	public partial class TaskContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TASK() { return GetToken(Grove.TASK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TaskNameContext taskName() {
 			return GetRuleContext<TaskNameContext>(0);
@@ -2926,7 +2926,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TaskClauseContext : ParserRuleContext {
+	public partial class TaskClauseContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public OnContext on() {
 			return GetRuleContext<OnContext>(0);
 		}
@@ -3129,7 +3129,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class OnContext : ParserRuleContext {
+	public partial class OnContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ON() { return GetToken(Grove.ON, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(Grove.ALL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROLE() { return GetToken(Grove.ROLE, 0); }
@@ -3262,7 +3262,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class OfTaskContext : ParserRuleContext {
+	public partial class OfTaskContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(Grove.OF, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TaskNameContext taskName() {
 			return GetRuleContext<TaskNameContext>(0);
@@ -3298,7 +3298,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class DuringContext : ParserRuleContext {
+	public partial class DuringContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(Grove.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public MomentContext moment() {
 			return GetRuleContext<MomentContext>(0);
@@ -3334,7 +3334,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class FromToContext : ParserRuleContext {
+	public partial class FromToContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(Grove.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public MomentContext[] moment() {
 			return GetRuleContexts<MomentContext>();
@@ -3387,7 +3387,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class AfterContext : ParserRuleContext {
+	public partial class AfterContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AFTER() { return GetToken(Grove.AFTER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public MomentContext moment() {
 			return GetRuleContext<MomentContext>(0);
@@ -3423,7 +3423,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class BeforeContext : ParserRuleContext {
+	public partial class BeforeContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(Grove.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public MomentContext moment() {
 			return GetRuleContext<MomentContext>(0);
@@ -3459,7 +3459,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class OffsetContext : ParserRuleContext {
+	public partial class OffsetContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public TimeSpanContext[] timeSpan() {
 			return GetRuleContexts<TimeSpanContext>();
 		}
@@ -3525,7 +3525,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class EveryContext : ParserRuleContext {
+	public partial class EveryContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(Grove.EVERY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TimeSpanContext timeSpan() {
 			return GetRuleContext<TimeSpanContext>(0);
@@ -3561,7 +3561,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class UntilContext : ParserRuleContext {
+	public partial class UntilContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(Grove.UNTIL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public MomentContext moment() {
 			return GetRuleContext<MomentContext>(0);
@@ -3597,7 +3597,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class WithWireContext : ParserRuleContext {
+	public partial class WithWireContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(Grove.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public MetalContext metal() {
 			return GetRuleContext<MetalContext>(0);
@@ -3655,7 +3655,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class CoilContext : ParserRuleContext {
+	public partial class CoilContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COIL() { return GetToken(Grove.COIL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public AngleContext angle() {
 			return GetRuleContext<AngleContext>(0);
@@ -3691,7 +3691,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class StretchContext : ParserRuleContext {
+	public partial class StretchContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SPAN() { return GetToken(Grove.SPAN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DistanceContext[] distance() {
 			return GetRuleContexts<DistanceContext>();
@@ -3735,7 +3735,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class BendContext : ParserRuleContext {
+	public partial class BendContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEND() { return GetToken(Grove.BEND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public AngleContext angle() {
 			return GetRuleContext<AngleContext>(0);
@@ -3796,7 +3796,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class PositionContext : ParserRuleContext {
+	public partial class PositionContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LOW() { return GetToken(Grove.LOW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIDDLE() { return GetToken(Grove.MIDDLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(Grove.HIGH, 0); }
@@ -3837,7 +3837,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class FacingContext : ParserRuleContext {
+	public partial class FacingContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FACING() { return GetToken(Grove.FACING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
@@ -3915,7 +3915,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class DoneContext : ParserRuleContext {
+	public partial class DoneContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DONE() { return GetToken(Grove.DONE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DayContext day() {
 			return GetRuleContext<DayContext>(0);
@@ -3951,7 +3951,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class NoteContext : ParserRuleContext {
+	public partial class NoteContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public TextContext text() {
 			return GetRuleContext<TextContext>(0);
 		}
@@ -3984,7 +3984,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class SeenContext : ParserRuleContext {
+	public partial class SeenContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SEEN() { return GetToken(Grove.SEEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StageContext stage() {
 			return GetRuleContext<StageContext>(0);
@@ -4025,7 +4025,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class MeasuredContext : ParserRuleContext {
+	public partial class MeasuredContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURED() { return GetToken(Grove.MEASURED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DayContext day() {
 			return GetRuleContext<DayContext>(0);
@@ -4129,7 +4129,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ReadingContext : ParserRuleContext {
+	public partial class ReadingContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public TrunkNameContext trunkName() {
 			return GetRuleContext<TrunkNameContext>(0);
 		}
@@ -4197,7 +4197,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ReadingClauseContext : ParserRuleContext {
+	public partial class ReadingClauseContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ThicknessContext thickness() {
 			return GetRuleContext<ThicknessContext>(0);
 		}
@@ -4259,7 +4259,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ToleranceContext : ParserRuleContext {
+	public partial class ToleranceContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOLERANCE() { return GetToken(Grove.TOLERANCE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CheckNameContext checkName() {
 			return GetRuleContext<CheckNameContext>(0);
@@ -4300,7 +4300,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class AcceptContext : ParserRuleContext {
+	public partial class AcceptContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACCEPT() { return GetToken(Grove.ACCEPT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CheckNameContext checkName() {
 			return GetRuleContext<CheckNameContext>(0);
@@ -4379,7 +4379,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class MuteContext : ParserRuleContext {
+	public partial class MuteContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MUTE() { return GetToken(Grove.MUTE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CheckNameContext checkName() {
 			return GetRuleContext<CheckNameContext>(0);
@@ -4423,7 +4423,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ProfileContext : ParserRuleContext {
+	public partial class ProfileContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PROFILE() { return GetToken(Grove.PROFILE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SpeciesNameContext speciesName() {
 			return GetRuleContext<SpeciesNameContext>(0);
@@ -4522,7 +4522,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class EntryContext : ParserRuleContext {
+	public partial class EntryContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public EntryValueContext entryValue() {
 			return GetRuleContext<EntryValueContext>(0);
 		}
@@ -4580,7 +4580,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class EntryValueContext : ParserRuleContext {
+	public partial class EntryValueContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTANICAL() { return GetToken(Grove.BOTANICAL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TextContext text() {
 			return GetRuleContext<TextContext>(0);
@@ -4742,7 +4742,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class StageEdgeContext : ParserRuleContext {
+	public partial class StageEdgeContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public TimeSpanContext timeSpan() {
 			return GetRuleContext<TimeSpanContext>(0);
 		}
@@ -4792,7 +4792,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class AnchorContext : ParserRuleContext {
+	public partial class AnchorContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROST() { return GetToken(Grove.FROST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(Grove.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(Grove.FIRST, 0); }
@@ -4852,7 +4852,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class EntrySourceContext : ParserRuleContext {
+	public partial class EntrySourceContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOURCE() { return GetToken(Grove.SOURCE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TextContext text() {
 			return GetRuleContext<TextContext>(0);
@@ -4918,7 +4918,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class MomentContext : ParserRuleContext {
+	public partial class MomentContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DATE() { return GetToken(Grove.DATE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext[] word() {
@@ -5022,7 +5022,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class DayContext : ParserRuleContext {
+	public partial class DayContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DATE() { return GetToken(Grove.DATE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		public DayContext(ParserRuleContext parent, int invokingState)
@@ -5062,7 +5062,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class StageContext : ParserRuleContext {
+	public partial class StageContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -5095,7 +5095,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class YearContext : ParserRuleContext {
+	public partial class YearContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		public YearContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -5126,7 +5126,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class DistanceContext : ParserRuleContext {
+	public partial class DistanceContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
 			return GetRuleContext<UnitContext>(0);
@@ -5171,7 +5171,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class CoordinateContext : ParserRuleContext {
+	public partial class CoordinateContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
 			return GetRuleContext<UnitContext>(0);
@@ -5216,7 +5216,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class AngleContext : ParserRuleContext {
+	public partial class AngleContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
 			return GetRuleContext<UnitContext>(0);
@@ -5261,7 +5261,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class BearingContext : ParserRuleContext {
+	public partial class BearingContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
 			return GetRuleContext<UnitContext>(0);
@@ -5306,7 +5306,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class DegreesContext : ParserRuleContext {
+	public partial class DegreesContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
 			return GetRuleContext<UnitContext>(0);
@@ -5351,7 +5351,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TemperatureContext : ParserRuleContext {
+	public partial class TemperatureContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
 			return GetRuleContext<UnitContext>(0);
@@ -5396,7 +5396,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TimeSpanContext : ParserRuleContext {
+	public partial class TimeSpanContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
 			return GetRuleContext<UnitContext>(0);
@@ -5441,7 +5441,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class AmountContext : ParserRuleContext {
+	public partial class AmountContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
 			return GetRuleContext<UnitContext>(0);
@@ -5486,7 +5486,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ShareContext : ParserRuleContext {
+	public partial class ShareContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
 			return GetRuleContext<UnitContext>(0);
@@ -5531,7 +5531,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class WholeNumberContext : ParserRuleContext {
+	public partial class WholeNumberContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		public WholeNumberContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -5562,7 +5562,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ZoneNumberContext : ParserRuleContext {
+	public partial class ZoneNumberContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(Grove.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNIT() { return GetToken(Grove.UNIT, 0); }
 		public ZoneNumberContext(ParserRuleContext parent, int invokingState)
@@ -5605,7 +5605,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class UnitContext : ParserRuleContext {
+	public partial class UnitContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNIT() { return GetToken(Grove.UNIT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PERCENT() { return GetToken(Grove.PERCENT, 0); }
 		public UnitContext(ParserRuleContext parent, int invokingState)
@@ -5645,7 +5645,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TextContext : ParserRuleContext {
+	public partial class TextContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TEXT() { return GetToken(Grove.TEXT, 0); }
 		public TextContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -5676,7 +5676,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TrunkNameContext : ParserRuleContext {
+	public partial class TrunkNameContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -5709,7 +5709,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class RoleNameContext : ParserRuleContext {
+	public partial class RoleNameContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -5742,7 +5742,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TaskNameContext : ParserRuleContext {
+	public partial class TaskNameContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -5775,7 +5775,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class SpeciesNameContext : ParserRuleContext {
+	public partial class SpeciesNameContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -5808,7 +5808,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class CheckNameContext : ParserRuleContext {
+	public partial class CheckNameContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -5841,7 +5841,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class HabitWordContext : ParserRuleContext {
+	public partial class HabitWordContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -5874,7 +5874,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class ContainerShapeContext : ParserRuleContext {
+	public partial class ContainerShapeContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -5907,7 +5907,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class HemisphereContext : ParserRuleContext {
+	public partial class HemisphereContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(Grove.WORD, 0); }
 		public HemisphereContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -5938,7 +5938,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class FormWordContext : ParserRuleContext {
+	public partial class FormWordContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -5971,7 +5971,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class VigourWordContext : ParserRuleContext {
+	public partial class VigourWordContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -6004,7 +6004,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class TaskKindContext : ParserRuleContext {
+	public partial class TaskKindContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -6050,7 +6050,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class MetalContext : ParserRuleContext {
+	public partial class MetalContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -6083,7 +6083,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class SideContext : ParserRuleContext {
+	public partial class SideContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -6116,7 +6116,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class LeafHabitContext : ParserRuleContext {
+	public partial class LeafHabitContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -6149,7 +6149,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class PaceContext : ParserRuleContext {
+	public partial class PaceContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -6182,7 +6182,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class FlushWordContext : ParserRuleContext {
+	public partial class FlushWordContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public WordContext word() {
 			return GetRuleContext<WordContext>(0);
 		}
@@ -6215,7 +6215,7 @@ internal partial class Grove : Parser {
 		return _localctx;
 	}
 
-	public partial class WordContext : ParserRuleContext {
+	public partial class WordContext : GrammarContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(Grove.WORD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATITUDE() { return GetToken(Grove.LATITUDE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ZONE() { return GetToken(Grove.ZONE, 0); }
@@ -6560,7 +6560,7 @@ internal partial class Grove : Parser {
 	};
 
 	public static readonly ATN _ATN =
-		new ATNDeserializer().Deserialize(_serializedATN);
+		new ATNDeserializer(new ATNDeserializationOptions { VerifyAtn = false, Optimize = false }).Deserialize(_serializedATN);
 
 
 }
