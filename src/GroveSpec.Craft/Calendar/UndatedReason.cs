@@ -21,7 +21,7 @@ public enum UndatedReason
     /// <summary>It repeats, but nothing says from when.</summary>
     NoStart,
 
-    /// <summary>Its times have no day in common.</summary>
+    /// <summary>What is said of its time cannot all hold, by itself or with what others say.</summary>
     Contradiction,
 
     /// <summary>It falls outside the years that can be reckoned with.</summary>

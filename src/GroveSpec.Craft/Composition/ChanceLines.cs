@@ -54,7 +54,7 @@ public static class ChanceLines
     /// <summary>
     /// Triples that one rod could pass, by the very criterion of <see cref="RodSearch"/>: the strip at the middle trunk is
     /// 2t(r + (1−λ)r′ + λr″) wide, so that a triple counts with 12·t·r̄·E[L]/A, r̄ the mean radius. From seven trunks on both
-    /// gaps must be within the reach of neighbours, as it is in this planting, and both circles over the gaps free of the others.
+    /// gaps must be within the reach of neighbours, as it is in this planting, and no other trunk may stand on either.
     /// </summary>
     /// <param name="trunks">The trunks; those without a known diameter are left out.</param>
     /// <param name="limit">The largest closeness that counts, a bare ratio.</param>
@@ -81,21 +81,21 @@ public static class ChanceLines
         var pairs = new PairDistances(outline);
         var mean = trunks.Count < StandingTrunks.ReachMattersFrom
             ? pairs.Mean(distance => distance * distance * distance / 9)
-            : MeanOfNeighbours(pairs, trunks.Count, trunks.NeighbourReach.Millimetres);
+            : MeanOfNeighbours(pairs, trunks.Count, trunks.NeighbourReach.Millimetres, radii / trunks.Count);
         return Triples(count) * 12 * limit * (radii / count) * mean / pairs.Area;
     }
 
     private static double Triples(int trunks) => trunks * (trunks - 1.0) * (trunks - 2.0) / 6;
 
     /// <summary>The mean over two random places of the length of line between them on which a middle trunk would be neighbour to both.</summary>
-    private static double MeanOfNeighbours(PairDistances pairs, int trunks, double reach)
+    private static double MeanOfNeighbours(PairDistances pairs, int trunks, double reach, double radius)
     {
         if (reach <= 0)
         {
             return 0;
         }
 
-        var potential = NeighbourPotential.Of(trunks, reach, pairs.Area);
+        var potential = NeighbourPotential.Of(trunks, reach, radius, pairs.Area);
 
         // For gaps that are short against the rim the integral over the rim would need finer pieces than it has; there the
         // share of places whose partner at distance r falls inside, 1 − P·r/(π·A), is as good.

@@ -38,17 +38,18 @@ internal sealed class NeighbourPotential
     /// <summary>Tabulates both.</summary>
     /// <param name="trunks">How many trunks stand in all.</param>
     /// <param name="reach">The longest gap between neighbours, in millimetres, above zero.</param>
+    /// <param name="radius">Their mean radius, in millimetres.</param>
     /// <param name="area">The area they are scattered over, in square millimetres.</param>
     /// <returns>The tables.</returns>
-    public static NeighbourPotential Of(int trunks, double reach, double area)
+    public static NeighbourPotential Of(int trunks, double reach, double radius, double area)
     {
         var step = reach / StepsOfTheReach;
         var free = new double[StepsOfTheReach + 1];
         for (var index = 0; index < free.Length; index++)
         {
-            // The circle over a gap s has the area πs²/4, and none of the n−3 others may stand in it.
-            var circle = Math.Min(1, Math.PI * index * step * index * step / 4 / area);
-            free[index] = Math.Pow(1 - circle, trunks - 3);
+            // A line of the length s passes through those whose centres stand in a strip 2r wide along it, and none of the n−3 others may.
+            var strip = Math.Min(1, 2 * radius * index * step / area);
+            free[index] = Math.Pow(1 - strip, trunks - 3);
         }
 
         var lengths = new double[(2 * StepsOfTheReach) + 1];

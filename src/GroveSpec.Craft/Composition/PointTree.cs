@@ -30,6 +30,9 @@ internal sealed class PointTree
         Build(0, order.Length);
     }
 
+    /// <summary>How many places were looked at so far, as a measure of the work done.</summary>
+    public long Looked { get; private set; }
+
     /// <summary>Finds the nearest places to one of the places, itself left out.</summary>
     /// <param name="from">Which place.</param>
     /// <param name="reachSquare">The square of the distance up to which places count, in the square of the unit.</param>
@@ -161,6 +164,7 @@ internal sealed class PointTree
 
     private void Offer(int place, int from, double reachSquare, Span<int> found, Span<double> squares, ref int count)
     {
+        Looked++;
         if (place == from)
         {
             return;

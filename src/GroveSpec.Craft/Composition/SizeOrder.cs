@@ -8,7 +8,8 @@ namespace GroveSpec.Craft.Composition;
 /// Two trunks break the order when one is wider and yet shorter than the other, both by a limit at least. The trunk that
 /// breaks it with most others is told, with all it breaks it with; then the next, until nothing is left: so one odd
 /// trunk among nine is one finding and not eight. Of equals the one whose two ranks lie further apart is told, then the wide
-/// one, then the first in the file. Up to sixty trunks all are compared, beyond that neighbours only.
+/// one, then the one that comes first. The order is one for both kinds, drawn up with the lesser limit; where they differ, each kind
+/// then leaves out what its own limit does not count, so that no two trunks are told twice. Up to sixty trunks all are compared, beyond that neighbours only.
 /// </remarks>
 public static class SizeOrder
 {
@@ -16,13 +17,14 @@ public static class SizeOrder
 
     /// <summary>All trunks that are out of order.</summary>
     /// <param name="trunks">The trunks; those without a known diameter and height are left out.</param>
-    /// <param name="percent">How far two sizes must differ to count, in percent of the larger.</param>
+    /// <param name="widePercent">How far two sizes must differ to count for a trunk that is wide but short, in percent of the larger.</param>
+    /// <param name="thinPercent">The same for a trunk that is tall but thin.</param>
     /// <param name="isMeantWide">Whether a trunk, by its place, is meant to be wide but short.</param>
     /// <param name="isMeantThin">Whether a trunk, by its place, is meant to be tall but thin.</param>
     /// <returns>The trunks, the one at odds with most others first.</returns>
-    public static ImmutableArray<OutOfOrder> Find(StandingTrunks trunks, double percent, Func<int, bool> isMeantWide, Func<int, bool> isMeantThin)
+    public static ImmutableArray<OutOfOrder> Find(StandingTrunks trunks, double widePercent, double thinPercent, Func<int, bool> isMeantWide, Func<int, bool> isMeantThin)
     {
-        var breaks = Breaks(trunks, percent).Where(pair => !isMeantWide(pair.Wide) && !isMeantThin(pair.Thin)).ToList();
+        var breaks = Breaks(trunks, Math.Min(widePercent, thinPercent)).Where(pair => !isMeantWide(pair.Wide) && !isMeantThin(pair.Thin)).ToList();
         if (breaks.Count == 0)
         {
             return [];
@@ -59,7 +61,13 @@ public static class SizeOrder
                 continue;
             }
 
-            found.Add(new OutOfOrder(side.Trunk, side.IsWide, [.. partners.Order()], partners.Max(partner => Difference(trunks, side.Trunk, partner)), byDiameter[side.Trunk], byHeight[side.Trunk], measured.Length));
+            var limit = side.IsWide ? widePercent : thinPercent;
+            ImmutableArray<int> against = [.. partners.Where(partner => IsBroken(trunks, side.Trunk, partner, limit)).Order()];
+            if (!against.IsEmpty)
+            {
+                found.Add(new OutOfOrder(side.Trunk, side.IsWide, against, against.Max(partner => Difference(trunks, side.Trunk, partner)), byDiameter[side.Trunk], byHeight[side.Trunk], measured.Length));
+            }
+
             foreach (var partner in partners)
             {
                 sides[(partner, !side.IsWide)].Remove(side.Trunk);
@@ -88,7 +96,7 @@ public static class SizeOrder
     {
         if (trunks.Count > AllAreComparedUpTo)
         {
-            foreach (var (first, second) in trunks.NeighbourPairs())
+            foreach (var (first, second) in trunks.NeighbourPairs)
             {
                 if (Break(trunks, first, second, percent) is { } pair)
                 {
@@ -110,6 +118,8 @@ public static class SizeOrder
             }
         }
     }
+
+    private static bool IsBroken(StandingTrunks trunks, int first, int second, double percent) => Break(trunks, first, second, percent) is not null;
 
     private static (int Wide, int Thin)? Break(StandingTrunks trunks, int first, int second, double percent)
     {

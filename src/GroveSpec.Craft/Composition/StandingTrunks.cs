@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 
@@ -8,11 +9,13 @@ namespace GroveSpec.Craft.Composition;
 /// The trunks that stand and whose place is known, and which of them are neighbours.
 /// </summary>
 /// <remarks>
-/// Two trunks are neighbours when no third one stands between them, that is, within the circle whose diameter is the
-/// straight line from one to the other (the graph of Gabriel and Sokal 1969, "A new statistical approach to geographic
-/// variation analysis": the definition from memory); from seven trunks on, also, their gap is at most 2.5 × the median
-/// of the gaps from each trunk to its nearest. Gaps go from centre to centre. At most the 24 nearest of a trunk are
-/// looked at, which matters only where more than that stand in a heap.
+/// Two trunks are neighbours when no third one stands between them, that is, when the straight line from centre to centre
+/// passes through no third trunk that is nearer to both than they are to each other; from seven trunks on, also, their gap
+/// is at most 2.5 × the median of the gaps from each trunk to its nearest. The gap between two neighbours is open when no
+/// third stands within the circle over it either, whose diameter is the line between their centres (the graph of Gabriel
+/// and Sokal 1969, "A new statistical approach to geographic variation analysis": the definition from memory). Gaps go
+/// from centre to centre. At most the 24 nearest of a trunk are looked at, which matters only where more than that stand
+/// in a heap.
 /// </remarks>
 public sealed class StandingTrunks
 {
@@ -25,7 +28,8 @@ public sealed class StandingTrunks
     private readonly double[] y;
     private readonly Lazy<PointTree> tree;
     private readonly Lazy<double[]> nearestSquares;
-    private readonly Lazy<(int[] Starts, int[] Neighbours)> neighbours;
+    private readonly Lazy<(int[] Starts, int[] Neighbours, bool[] IsOpen)> neighbours;
+    private ImmutableArray<(int First, int Second)> pairs;
 
     private StandingTrunks(ImmutableArray<TrunkState> trunks)
     {
@@ -49,7 +53,7 @@ public sealed class StandingTrunks
         neighbours = new(FindNeighbours, LazyThreadSafetyMode.None);
     }
 
-    /// <summary>The trunks, in the order of the file.</summary>
+    /// <summary>The trunks, in the order of the state they were taken from.</summary>
     public ImmutableArray<TrunkState> Trunks { get; }
 
     /// <summary>Their cuts at the soil, in the same order; a trunk whose diameter is not known has one of zero.</summary>
@@ -94,29 +98,21 @@ public sealed class StandingTrunks
     /// <returns>The places of its neighbours in <see cref="Trunks"/>, the nearest first.</returns>
     public ReadOnlySpan<int> NeighboursOf(int index)
     {
-        var (starts, all) = neighbours.Value;
+        var (starts, all, _) = neighbours.Value;
         return all.AsSpan(starts[index], starts[index + 1] - starts[index]);
     }
 
-    /// <summary>All pairs of neighbours, each once, the one that comes first in the file first.</summary>
-    /// <returns>The pairs, sorted.</returns>
-    public ImmutableArray<(int First, int Second)> NeighbourPairs()
+    /// <summary>Whether the gaps to the neighbours of a trunk are open.</summary>
+    /// <param name="index">Which trunk.</param>
+    /// <returns>For each of <see cref="NeighboursOf"/>, whether no third trunk stands within the circle over the gap.</returns>
+    public ReadOnlySpan<bool> OpenGapsOf(int index)
     {
-        var pairs = ImmutableArray.CreateBuilder<(int First, int Second)>();
-        for (var index = 0; index < Count; index++)
-        {
-            foreach (var other in NeighboursOf(index))
-            {
-                if (other > index)
-                {
-                    pairs.Add((index, other));
-                }
-            }
-        }
-
-        pairs.Sort((left, right) => left.First != right.First ? left.First.CompareTo(right.First) : left.Second.CompareTo(right.Second));
-        return pairs.ToImmutable();
+        var (starts, _, isOpen) = neighbours.Value;
+        return isOpen.AsSpan(starts[index], starts[index + 1] - starts[index]);
     }
+
+    /// <summary>All pairs of neighbours, each once, sorted, the one that comes first among the trunks first.</summary>
+    public ImmutableArray<(int First, int Second)> NeighbourPairs => pairs.IsDefault ? pairs = FindPairs() : pairs;
 
     /// <summary>The trunks near a trunk, itself left out.</summary>
     /// <param name="index">Which trunk.</param>
@@ -128,6 +124,15 @@ public sealed class StandingTrunks
         Span<double> squares = found.Length <= 64 ? stackalloc double[found.Length] : new double[found.Length];
         return tree.Value.Nearest(index, (double)reach.Nanometres * reach.Nanometres, found, squares);
     }
+
+    /// <summary>How many trunks were looked at so far in search of those near others.</summary>
+    internal long Looked => tree.Value.Looked;
+
+    /// <summary>How far to the right of the first trunk each stands, in nanometres, exact.</summary>
+    internal ReadOnlySpan<double> XInNanometres => x;
+
+    /// <summary>How far to the back of the first trunk each stands, in nanometres, exact.</summary>
+    internal ReadOnlySpan<double> YInNanometres => y;
 
     /// <summary>The square of the distance between two trunks, in square nanometres, exact.</summary>
     internal Int128 Square(int first, int second) => Rod.Square(Sections[first].Centre, Sections[second].Centre);
@@ -160,13 +165,39 @@ public sealed class StandingTrunks
         return result;
     }
 
-    private (int[] Starts, int[] Neighbours) FindNeighbours()
+    private ImmutableArray<(int First, int Second)> FindPairs()
+    {
+        var found = ImmutableArray.CreateBuilder<(int First, int Second)>(neighbours.Value.Neighbours.Length);
+        Span<int> later = stackalloc int[MostNeighbours];
+        for (var index = 0; index < Count; index++)
+        {
+            var count = 0;
+            foreach (var other in NeighboursOf(index))
+            {
+                if (other > index)
+                {
+                    later[count++] = other;
+                }
+            }
+
+            later[..count].Sort();
+            foreach (var other in later[..count])
+            {
+                found.Add((index, other));
+            }
+        }
+
+        return found.DrainToImmutable();
+    }
+
+    private (int[] Starts, int[] Neighbours, bool[] IsOpen) FindNeighbours()
     {
         // A hair more than the reach, so that a gap of exactly the reach is not lost to rounding; it is compared again below.
         var reachSquare = Count < ReachMattersFrom ? double.PositiveInfinity : 6.25 * MedianSquare;
         var searchSquare = reachSquare * (1 + 1e-9);
         var starts = new int[Count + 1];
-        var all = new List<int>(Count * 4);
+        var all = new List<int>(Count * 5);
+        var isOpen = new List<bool>(Count * 5);
         Span<int> found = stackalloc int[MostNeighbours];
         Span<double> squares = stackalloc double[MostNeighbours];
         for (var index = 0; index < Count; index++)
@@ -174,28 +205,28 @@ public sealed class StandingTrunks
             var count = tree.Value.Nearest(index, searchSquare, found, squares);
             for (var candidate = 0; candidate < count; candidate++)
             {
-                if (IsWithinReach(squares[candidate], reachSquare) && !IsBlocked(index, candidate, found))
+                if (IsWithinReach(squares[candidate], reachSquare) && !IsParted(index, candidate, found, squares))
                 {
                     all.Add(found[candidate]);
+                    isOpen.Add(!IsEntered(index, candidate, found));
                 }
             }
 
             starts[index + 1] = all.Count;
         }
 
-        return (starts, [.. all]);
+        return (starts, [.. all], [.. isOpen]);
     }
 
     /// <summary>Squares of whole nanometres, rounded to 53 bits, agree to this much when they stand for the same length.</summary>
     private static bool IsWithinReach(double square, double reachSquare) => square <= reachSquare * (1 + 1e-14);
 
-    /// <summary>Only a trunk that is nearer than the candidate can stand within the circle over the gap.</summary>
-    private bool IsBlocked(int index, int candidate, ReadOnlySpan<int> found)
+    /// <summary>Whether a third trunk stands between; only one that is nearer than the candidate can.</summary>
+    private bool IsParted(int index, int candidate, ReadOnlySpan<int> found, ReadOnlySpan<double> squares)
     {
-        var other = found[candidate];
         for (var nearer = 0; nearer < candidate; nearer++)
         {
-            if (IsBetween(found[nearer], index, other))
+            if (squares[nearer] < squares[candidate] && IsOnTheWay(found[nearer], index, found[candidate], squares[candidate]))
             {
                 return true;
             }
@@ -204,7 +235,45 @@ public sealed class StandingTrunks
         return false;
     }
 
-    private bool IsBetween(int trunk, int from, int to)
+    /// <summary>Whether a third trunk stands within the circle over the gap; only one that is nearer than the candidate can.</summary>
+    private bool IsEntered(int index, int candidate, ReadOnlySpan<int> found)
+    {
+        for (var nearer = 0; nearer < candidate; nearer++)
+        {
+            if (IsWithinCircle(found[nearer], index, found[candidate]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether the straight line between two trunks passes through a third, or touches it, on its way.</summary>
+    private bool IsOnTheWay(int trunk, int from, int to, double square)
+    {
+        double wayX = x[to] - x[from], wayY = y[to] - y[from];
+        double fromX = x[trunk] - x[from], fromY = y[trunk] - y[from];
+        double toX = x[trunk] - x[to], toY = y[trunk] - y[to];
+        if ((toX * toX) + (toY * toY) >= square || (fromX * wayX) + (fromY * wayY) <= 0 || (toX * wayX) + (toY * wayY) >= 0)
+        {
+            return false;
+        }
+
+        // Twice the distance from the line against the diameter, both times the length of the line.
+        double across = wayX * fromY, along = wayY * fromX;
+        double twice = 2 * Math.Abs(across - along), most = Sections[trunk].Diameter.Nanometres * Math.Sqrt(square);
+        return Math.Abs(twice - most) > 1e-14 * (Math.Abs(across) + Math.Abs(along) + most) ? twice < most : IsOnTheWayExactly(trunk, from, to);
+    }
+
+    private bool IsOnTheWayExactly(int trunk, int from, int to)
+    {
+        var twice = 2 * (BigInteger)Rod.Cross(Sections[from].Centre, Sections[to].Centre, Sections[trunk].Centre);
+        BigInteger diameter = Sections[trunk].Diameter.Nanometres;
+        return twice * twice <= diameter * diameter * Square(from, to);
+    }
+
+    private bool IsWithinCircle(int trunk, int from, int to)
     {
         var across = (x[trunk] - x[from]) * (x[trunk] - x[to]);
         var along = (y[trunk] - y[from]) * (y[trunk] - y[to]);

@@ -57,9 +57,11 @@ internal static class SmoothClosedCurve
         for (var step = 1; step < steps; step++)
         {
             var knot = knot1 + ((knot2 - knot1) * step / steps);
-            points.Add(PlanPoint.FromMillimetres(
-                Value(before.X.Millimetres, from.X.Millimetres, to.X.Millimetres, after.X.Millimetres, knot1, knot2, knot3, knot),
-                Value(before.Y.Millimetres, from.Y.Millimetres, to.Y.Millimetres, after.Y.Millimetres, knot1, knot2, knot3, knot)));
+
+            // From the corner it starts at, so that the mark that places are measured from changes nothing.
+            points.Add(new PlanPoint(
+                from.X + Length.FromMillimetres(Value((before.X - from.X).Millimetres, 0, (to.X - from.X).Millimetres, (after.X - from.X).Millimetres, knot1, knot2, knot3, knot)),
+                from.Y + Length.FromMillimetres(Value((before.Y - from.Y).Millimetres, 0, (to.Y - from.Y).Millimetres, (after.Y - from.Y).Millimetres, knot1, knot2, knot3, knot))));
         }
     }
 

@@ -11,6 +11,9 @@ internal static class Trilateration
     /// <summary>So many marks give starts; all marks take part in the fit.</summary>
     private const int MarksForStarts = 6;
 
+    /// <summary>Up to so many readings are all asked from each start.</summary>
+    private const int MarksForEachStart = 1_000;
+
     /// <summary>The place with the least sum of squared misfits, by damped Gauss–Newton steps from where pairs of circles meet.</summary>
     /// <param name="marks">The marks, in any order; several readings to one mark all count.</param>
     /// <returns>The place; null with fewer than three marks apart, or with all of them on one line.</returns>
@@ -29,12 +32,22 @@ internal static class Trilateration
         var origin = marks[0].Place;
         var local = marks.Select(mark => ((mark.Place.X - origin.X).Millimetres, (mark.Place.Y - origin.Y).Millimetres, mark.Millimetres)).ToArray();
 
+        // Of very many readings every so-manieth tells which start leads to the place; from there all of them count.
+        var every = ((local.Length - 1) / MarksForEachStart) + 1;
+        var some = local.Where((_, index) => index % every == 0).ToArray();
+        if (IsFlat([.. some.Select(mark => PlanPoint.FromMillimetres(mark.Item1, mark.Item2))]))
+        {
+            some = local;
+        }
+
         var best = (X: 0.0, Y: 0.0, Misfit: double.MaxValue);
         foreach (var (x, y) in Starts(local))
         {
-            var fitted = Descend(local, x, y);
+            var fitted = Descend(some, x, y);
             best = fitted.Misfit < best.Misfit ? fitted : best;
         }
+
+        best = some.Length < local.Length ? Descend(local, best.X, best.Y) : best;
 
         // The sum of three lengths of the language stays far inside what a length holds, but a start may run away.
         return double.IsFinite(best.X) && double.IsFinite(best.Y) && Math.Abs(best.X) < 1e9 && Math.Abs(best.Y) < 1e9

@@ -7,6 +7,8 @@ namespace GroveSpec.Craft.Views;
 /// <summary>The standing trunks of a planting as a viewer sees them, in perspective.</summary>
 public sealed class FrontView
 {
+    private Length? widestCover;
+
     private FrontView(ViewFrame frame, ImmutableArray<SeenTrunk> trunks, ImmutableArray<TrunkState> unseen)
     {
         Frame = frame;
@@ -17,10 +19,10 @@ public sealed class FrontView
     /// <summary>The viewer's eye.</summary>
     public ViewFrame Frame { get; }
 
-    /// <summary>The trunks from left to right by the middle of their base; equals in the order of the file.</summary>
+    /// <summary>The trunks from left to right by the middle of their base; equals in the order of the state.</summary>
     public ImmutableArray<SeenTrunk> Trunks { get; }
 
-    /// <summary>Standing trunks that are not seen, since they stand at, beside or behind the eye; in the order of the file.</summary>
+    /// <summary>Standing trunks that are not seen, since they stand at, beside or behind the eye; in the order of the state.</summary>
     public ImmutableArray<TrunkState> Unseen { get; }
 
     /// <summary>The gaps between trunks that follow each other, from left to right.</summary>
@@ -47,14 +49,17 @@ public sealed class FrontView
     public static FrontView Of(PlantingState state, ViewFrame frame)
     {
         var unseen = ImmutableArray.CreateBuilder<TrunkState>();
-        var seen = new List<(TrunkState Trunk, ViewedPoint Foot, ViewInterval Cover, double Power)>();
-        foreach (var trunk in state.Standing)
+        TrunkState[] standing = [.. state.Standing];
+        var seen = new List<(TrunkState Trunk, ViewedPoint Foot, ViewInterval Cover)>(standing.Length);
+        var powers = new List<double>(standing.Length);
+        foreach (var trunk in standing)
         {
             var place = trunk.Place!.Value;
             var radius = (trunk.Diameter?.Value ?? Length.Zero) * 0.5;
             if (frame.See(new SpacePoint(place.X, place.Y, Length.Zero)) is { } foot && frame.Cover(place, radius) is { } cover)
             {
-                seen.Add((trunk, foot, cover, frame.Power(place, radius)));
+                seen.Add((trunk, foot, cover));
+                powers.Add(frame.Power(place, radius));
             }
             else
             {
@@ -62,53 +67,110 @@ public sealed class FrontView
             }
         }
 
-        var nearestFirst = OrderBy(seen.Count, (left, right) => seen[left].Power.CompareTo(seen[right].Power));
+        var nearestFirst = OrderBy([.. powers]);
         var covers = ImmutableArray.CreateBuilder<ViewInterval>(seen.Count);
         foreach (var index in nearestFirst)
         {
             covers.Add(seen[index].Cover);
         }
 
-        var shares = Occlusion.HiddenShares(covers.DrainToImmutable());
-        var records = new SeenTrunk[seen.Count];
-        for (var nearness = 0; nearness < nearestFirst.Length; nearness++)
+        var shares = Occlusion.HiddenShares(covers.MoveToImmutable());
+        var nearness = new int[seen.Count];
+        for (var place = 0; place < nearestFirst.Length; place++)
         {
-            var (trunk, foot, cover, _) = seen[nearestFirst[nearness]];
-            records[nearestFirst[nearness]] = new SeenTrunk
+            nearness[nearestFirst[place]] = place;
+        }
+
+        var trunks = ImmutableArray.CreateBuilder<SeenTrunk>(seen.Count);
+        foreach (var index in OrderBy([.. seen.Select(trunk => (double)trunk.Foot.Across.Nanometres)]))
+        {
+            var (trunk, foot, cover) = seen[index];
+            trunks.Add(new SeenTrunk
             {
                 Trunk = trunk,
                 Foot = foot,
                 Cover = cover,
-                Nearness = nearness,
-                Hidden = trunk.Diameter is null ? null : shares[nearness],
-                Top = TrunkAxis.Of(trunk) is { } axis ? frame.See(axis.Tip) : null,
-            };
+                Nearness = nearness[index],
+                Hidden = trunk.Diameter is null ? null : shares[nearness[index]],
+                Top = TrunkAxis.TipOf(trunk) is { } tip ? frame.See(tip) : null,
+            });
         }
 
-        var leftToRight = OrderBy(seen.Count, (left, right) => seen[left].Foot.Across.CompareTo(seen[right].Foot.Across));
-        return new FrontView(frame, [.. leftToRight.Select(index => records[index])], unseen.DrainToImmutable());
+        return new FrontView(frame, trunks.MoveToImmutable(), unseen.DrainToImmutable());
     }
 
     /// <summary>Which nearer trunks cover a part of a trunk's base.</summary>
     /// <param name="trunk">A trunk of this view.</param>
     /// <returns>Those trunks, the one that alone covers most first; equals from left to right.</returns>
-    public ImmutableArray<SeenTrunk> Covering(SeenTrunk trunk) =>
-    [
-        .. Trunks
-            .Where(other => other.Nearness < trunk.Nearness && other.Cover.Common(trunk.Cover) > Length.Zero)
-            .OrderByDescending(other => other.Cover.Common(trunk.Cover)),
-    ];
-
-    private static int[] OrderBy(int count, Comparison<int> comparison)
+    public ImmutableArray<SeenTrunk> Covering(SeenTrunk trunk)
     {
-        var order = new int[count];
-        for (var index = 0; index < count; index++)
+        // A cover holds the trunk's foot, so what is covered from farther off than the widest is not covered.
+        var (low, high) = (FirstFrom(trunk.Cover.Left - WidestCover), FirstFrom(trunk.Cover.Right + WidestCover + new Length(1)));
+        var covering = new List<SeenTrunk>();
+        for (var index = low; index < high; index++)
+        {
+            if (Trunks[index].Nearness < trunk.Nearness && Trunks[index].Cover.Common(trunk.Cover) > Length.Zero)
+            {
+                covering.Add(Trunks[index]);
+            }
+        }
+
+        return [.. covering.OrderByDescending(other => other.Cover.Common(trunk.Cover))];
+    }
+
+    private Length WidestCover
+    {
+        get
+        {
+            if (widestCover is not { } widest)
+            {
+                widest = Length.Zero;
+                foreach (var trunk in Trunks)
+                {
+                    widest = trunk.Cover.Width > widest ? trunk.Cover.Width : widest;
+                }
+
+                widestCover = widest;
+            }
+
+            return widest;
+        }
+    }
+
+    /// <summary>The place of the first trunk whose foot is seen at or to the right of a place.</summary>
+    private int FirstFrom(Length across)
+    {
+        var (low, high) = (0, Trunks.Length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = Trunks[middle].Foot.Across < across ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
+    }
+
+    /// <summary>The places of keys in rising order; of equal keys the first comes first.</summary>
+    private static int[] OrderBy(double[] keys)
+    {
+        var order = new int[keys.Length];
+        for (var index = 0; index < order.Length; index++)
         {
             order[index] = index;
         }
 
-        // Equals stay in the order of the file, which Array.Sort alone does not promise.
-        Array.Sort(order, (left, right) => comparison(left, right) is var way && way != 0 ? way : left.CompareTo(right));
+        Array.Sort(keys, order);
+        for (int start = 0, end; start < keys.Length; start = end)
+        {
+            end = start + 1;
+            while (end < keys.Length && keys[end] == keys[start])
+            {
+                end++;
+            }
+
+            Array.Sort(order, start, end - start);
+        }
+
         return order;
     }
 }

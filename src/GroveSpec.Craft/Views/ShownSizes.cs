@@ -7,7 +7,9 @@ namespace GroveSpec.Craft.Views;
 /// Sizes to draw the trunks of a planting with, where not all are known. Nothing is judged by an assumed size.
 /// The rules are our own choice: a height is nine diameters, a diameter is a ninth of the height; a trunk of which neither is
 /// known takes the middle diameter and height of the planting's others, or 20 mm and 180 mm; a crown's radius is a fifth
-/// of the height and one and a half diameters more, at most a third of the height.
+/// of the height and one and a half diameters more, at most a third of the height,
+/// and at most the middle height of the planting's trunks, so that one height written in metres for millimetres does not
+/// shrink all else to a dot.
 /// </summary>
 public sealed class ShownSizes
 {
@@ -59,7 +61,7 @@ public sealed class ShownSizes
         var statedHeight = Height(trunk);
         var diameter = trunk.Diameter?.Value ?? (statedHeight is { } high ? high * (1 / DiametersHigh) : middleDiameter);
         var height = statedHeight ?? (trunk.Diameter is { } thick ? thick.Value * DiametersHigh : middleHeight);
-        var crown = trunk.Crown?.Value ?? Smaller((height * 0.2) + (diameter * 1.5), height * (1.0 / 3));
+        var crown = trunk.Crown?.Value ?? Smaller(Smaller((height * 0.2) + (diameter * 1.5), height * (1.0 / 3)), middleHeight);
         return new ShownSize(diameter, trunk.Diameter is null, height, statedHeight is null, crown, trunk.Crown is null);
     }
 

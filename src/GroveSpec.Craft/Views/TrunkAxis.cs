@@ -56,6 +56,14 @@ public sealed class TrunkAxis
         return trunk.Height is { } height ? Straight(place, height.Value, trunk.Trunk.Lean?.Value) : null;
     }
 
+    /// <summary>The tip of a trunk's axis, which for a straight trunk needs no axis.</summary>
+    /// <param name="trunk">The trunk.</param>
+    /// <returns>Its tip; null when its place is not known, or neither its height nor its line.</returns>
+    public static SpacePoint? TipOf(TrunkState trunk) =>
+        trunk is { Place: { } place, Height: { } height, Trunk: { Line.Length: 0, Lean: null } }
+            ? new SpacePoint(place.X, place.Y, height.Value)
+            : Of(trunk)?.Tip;
+
     /// <summary>A straight trunk of an upright height.</summary>
     /// <param name="place">The centre of its base.</param>
     /// <param name="height">From the soil to the tip, upright.</param>

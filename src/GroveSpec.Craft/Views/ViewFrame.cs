@@ -111,6 +111,20 @@ public sealed class ViewFrame
             Length.FromMillimetres(depth));
     }
 
+    /// <summary>The place that is seen so: what <see cref="See"/> gives, turned round.</summary>
+    /// <param name="seen">A place in the picture, with its depth, which is above zero.</param>
+    /// <returns>The place.</returns>
+    public SpacePoint PlaceOf(ViewedPoint seen)
+    {
+        var scale = Distance / seen.Depth;
+        var across = seen.Across.Millimetres / scale;
+        var ahead = seen.Depth.Millimetres - distanceMillimetres;
+        return new(
+            Length.FromMillimetres((across * right) - (ahead * back)),
+            Length.FromMillimetres((across * back) + (ahead * right)),
+            Length.FromMillimetres(eyeMillimetres + ((seen.Up.Millimetres - eyeMillimetres) / scale)));
+    }
+
     /// <summary>
     /// What a round trunk covers of the picture: the two lines from the eye that touch its circle, where they meet the
     /// picture plane. With x across, d ahead and r the radius they have the slopes (x·d ± r·√(x² + d² − r²)) / (d² − r²).

@@ -218,6 +218,93 @@ public sealed class TaskDatesTests
         });
     }
 
+    [Fact]
+    public void A_span_that_starts_with_a_task_has_an_open_start_where_that_one_has_and_bounds_it_by_its_own_end()
+    {
+        var limit = new TimeClause.Until(new Moment.Year(2030)) { Origin = Here };
+        var span = new TimeClause.FromTo(new Moment.OfTask("limit"), new Moment.Year(2026)) { Origin = Here };
+        var endless = new TimeClause.FromTo(new Moment.OfTask("limit"), null) { Origin = Here };
+
+        var dated = TaskDates.Of(Planting(North(), Task("limit", limit), Task("span", span), Task("endless", endless)));
+
+        Assert.Equal("open to 2026-12-31", Said(dated[0]));
+        Assert.Equal("open to 2026-12-31", Said(dated[1]));
+        Assert.Equal("WaitsOnUndated", Said(dated[2]));
+    }
+
+    [Fact]
+    public void What_must_come_before_a_task_narrows_that_task_as_well()
+    {
+        var dated = TaskDates.Of(Planting(
+            North(),
+            Task("W", In(new Moment.Month(new(2027, 5)))),
+            Task("U", new TimeClause.Offset(6, 8, TimeUnit.Weeks, IsAfter: true, "W") { Origin = Here }, new TimeClause.Before(new Moment.Day(new(2027, 7, 1))) { Origin = Here }),
+            Task("S", new TimeClause.Before(new Moment.OfTask("W")) { Origin = Here }, new TimeClause.After(new Moment.Day(new(2027, 5, 9))) { Origin = Here })));
+        Assert.Equal(["2027-05-10 to 2027-05-19", "2027-06-21 to 2027-06-30", "2027-05-10 to 2027-05-19"], dated.Select(Said));
+    }
+
+    [Fact]
+    public void One_task_may_be_bounded_from_both_sides_by_another()
+    {
+        var dated = TaskDates.Of(Planting(
+            North(),
+            Task("A", In(new Moment.Month(new(2027, 5))), new TimeClause.Before(new Moment.OfTask("B")) { Origin = Here }),
+            Task("B", new TimeClause.Offset(2, 3, TimeUnit.Weeks, IsAfter: true, "A") { Origin = Here })));
+        Assert.Equal(["2027-05-01 to 2027-05-31", "2027-05-15 to 2027-06-21"], dated.Select(Said));
+    }
+
+    [Fact]
+    public void A_month_after_any_of_the_last_days_of_January_is_the_last_of_February()
+    {
+        var dated = TaskDates.Of(Planting(
+            North(),
+            Task("A", In(new Moment.Month(new(2027, 1)))),
+            Task("B", new TimeClause.Offset(1, 1, TimeUnit.Months, IsAfter: true, "A") { Origin = Here }, new TimeClause.After(new Moment.Day(new(2027, 2, 27))) { Origin = Here })));
+        Assert.Equal(["2027-01-28 to 2027-01-31", "2027-02-28 to 2027-02-28"], dated.Select(Said));
+    }
+
+    [Fact]
+    public void What_cannot_hold_together_is_told_with_each_statement_and_the_rest_keeps_its_days()
+    {
+        var reckoning = TaskDates.Reckon(Planting(
+            North(),
+            Task("W", In(new Moment.Day(new(2026, 11, 1)))) with { Done = [new(new(2026, 11, 20), new("done"))] },
+            Task("U", new TimeClause.Offset(6, 8, TimeUnit.Weeks, IsAfter: true, "W") { Origin = new("offset") }),
+            Task("M", new TimeClause.After(new Moment.OfTask("U")) { Origin = new("after") }, new TimeClause.Before(new Moment.Day(new(2027, 1, 1))) { Origin = new("before") }),
+            Task("F", In(new Moment.Month(new(2027, 5)))),
+            Task("H", After("M"))));
+        var conflict = Assert.Single(reckoning.Conflicts);
+        Assert.Equal(["done", "offset", "after", "before"], conflict.Statements.Select(statement => statement.Origin.Id));
+
+        // Six weeks after 20 November is 1 January; 31 December was the last day.
+        Assert.Equal(1, conflict.DaysShort);
+        Assert.Equal(["2026-11-20 to 2026-11-20", "2027-01-01 to 2027-01-15", "Contradiction", "2027-05-01 to 2027-05-31", "WaitsOnUndated"], reckoning.Tasks.Select(Said));
+    }
+
+    [Fact]
+    public void What_was_done_keeps_its_day_though_the_plan_of_another_says_that_it_cannot_be()
+    {
+        var dated = TaskDates.Of(Planting(
+            North(),
+            Task("B", new TimeClause.Offset(2, 3, TimeUnit.Weeks, IsAfter: true, "A") { Origin = new("offset") }, new TimeClause.Before(new Moment.Day(new(2027, 5, 2))) { Origin = new("before") }),
+            Task("C", new TimeClause.Offset(1, 1, TimeUnit.Days, IsAfter: true, "A") { Origin = new("day") }),
+            Task("A", In(new Moment.Year(2027))) with { Done = [new(new(2027, 5, 1), new("done"))] }));
+        Assert.Equal(["Contradiction", "2027-05-02 to 2027-05-02", "2027-05-01 to 2027-05-01"], dated.Select(Said));
+    }
+
+    [Fact]
+    public void Two_things_that_cannot_be_are_told_apart()
+    {
+        var reckoning = TaskDates.Reckon(Planting(
+            North(),
+            Task("A", In(new Moment.Month(new(2027, 5))), new TimeClause.After(new Moment.Month(new(2027, 8))) { Origin = Here }),
+            Task("B", In(new Moment.Month(new(2028, 5))), new TimeClause.After(new Moment.Month(new(2028, 8))) { Origin = Here }),
+            Task("C", new TimeClause.Offset(2, 2, TimeUnit.Days, IsAfter: true, "D") { Origin = Here }, new TimeClause.Before(new Moment.OfTask("E")) { Origin = Here }),
+            Task("D", In(new Moment.Year(2029))),
+            Task("E", new TimeClause.Offset(1, 1, TimeUnit.Days, IsAfter: true, "D") { Origin = Here })));
+        Assert.Equal(["A", "B", "C E"], reckoning.Conflicts.Select(conflict => string.Join(' ', conflict.Statements.Select(statement => statement.Task.Name))));
+    }
+
     private static void Check(TimeClause[] clauses, string expected) => Assert.Equal(expected, Said(TaskDates.Of(Planting(North(), Task("T", clauses)))[0]));
 
     private static string Said(DatedTask task) => task.Window is { } window

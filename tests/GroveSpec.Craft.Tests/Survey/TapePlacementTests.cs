@@ -106,6 +106,32 @@ public sealed class TapePlacementTests
         Assert.Null(PlaceOf("N", [Placed("A", 100, 0), Placed("B", -60, 80), Unplaced("N")], Tape("N", "A", 100), Tape("N", "B", 90), Tape("N", "X", 3), Tape("N", "N", 3)));
     }
 
+    [Theory]
+    [InlineData(1_000)]
+    [InlineData(1_001)]
+    [InlineData(4_000)]
+    public void Of_very_many_readings_all_count(int count)
+    {
+        // Three marks that are read over and over, each reading a little long or short by turns, so that only all together
+        // are without misfit on the whole: the place is the one of the exact readings.
+        Trunk[] marks = [Placed("A", -110, -60), Placed("B", 130, -40), Placed("C", 20, 150)];
+        var sought = PlanPoint.FromMillimetres(33, 21);
+        var tapes = Enumerable.Range(0, count).Select(index => Tape("N", marks[index % 3].Name, marks[index % 3].At!.Value.Value.DistanceTo(sought).Millimetres + (index / 3 % 2 == 0 ? 2 : -2))).ToArray();
+        var place = PlaceOf("N", [.. marks, Unplaced("N")], tapes);
+        Assert.True(place!.Value.DistanceTo(sought) < Length.FromMillimetres(4 * 3.0 / count + 0.02), $"{place.Value.DistanceTo(sought).Millimetres} mm off");
+    }
+
+    [Fact]
+    public void Very_many_readings_of_which_every_other_is_of_two_marks_still_tell_the_side()
+    {
+        // Sorted by place, the readings to the third mark are so few that none may be among those asked from each start.
+        Trunk[] marks = [Placed("A", -100, 0), Placed("B", 100, 0), Placed("C", 99, 80)];
+        var sought = PlanPoint.FromMillimetres(10, 60);
+        TapeReading Read(int mark) => Tape("N", marks[mark].Name, marks[mark].At!.Value.Value.DistanceTo(sought).Millimetres);
+        var place = PlaceOf("N", [.. marks, Unplaced("N")], [.. Enumerable.Range(0, 3_000).Select(index => Read(index % 2)), Read(2)]);
+        Assert.True(place!.Value.DistanceTo(sought) < Length.FromMillimetres(0.01));
+    }
+
     [Fact]
     public void A_stated_place_stays()
     {

@@ -50,4 +50,13 @@ public sealed class ShownSizesTests
         Assert.Equal(0.2 * 400 + 1.5 * 20, Sizes(State(null, Trunk("A", 0, 0, 20, 400)))[0].Crown.Millimetres, 6);
         Assert.Equal(40, Sizes(State(null, Trunk("A", 0, 0, 80, 120)))[0].Crown.Millimetres, 5);
     }
+
+    [Fact]
+    public void An_assumed_crown_is_never_wider_than_the_others_are_high_so_that_a_slip_in_one_height_leaves_the_rest_to_be_seen()
+    {
+        var state = State(null, Trunk("A", 0, 0, 20, 170_000), Trunk("B", 0, 0, 20, 200), Trunk("C", 0, 0, 20, 180));
+
+        Assert.Equal(200, Sizes(state)[0].Crown.Millimetres);
+        Assert.Equal(90_000, Sizes(state with { Trunks = [state.Trunks[0] with { Crown = new Stated<Length>(Length.FromMillimetres(90_000), Origin.Default) }, .. state.Trunks.Skip(1)] })[0].Crown.Millimetres);
+    }
 }
