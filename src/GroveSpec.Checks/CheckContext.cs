@@ -1,3 +1,4 @@
+using GroveSpec.Checks.Judging;
 using GroveSpec.Craft.Composition;
 using GroveSpec.Craft.Containers;
 using GroveSpec.Craft.Views;
@@ -14,16 +15,22 @@ namespace GroveSpec.Checks;
 /// <param name="Units">The units in which messages speak.</param>
 public sealed record CheckContext(Planting Planting, PlantingState State, IOriginTable Origins, UnitSystem Units)
 {
+    private PlantingState? byName;
     private StandingTrunks? standing;
     private ContainerOutline? outline;
     private FrontView? view;
 
-    /// <summary>The trunks that stand and have a place, with their neighbours; worked out once for all rules.</summary>
-    internal StandingTrunks Standing => standing ??= StandingTrunks.Of(State);
+    /// <summary>What checks have told already, for those that might tell it again.</summary>
+    internal OneFactOnce Facts { get; } = new();
+
+    /// <summary>The trunks that stand and have a place, by name, with their neighbours; worked out once for all rules.</summary>
+    internal StandingTrunks Standing => standing ??= StandingTrunks.Of(ByName);
 
     /// <summary>The container's rim; null when the file gives no container.</summary>
     internal ContainerOutline? Outline => Planting.Container is null ? null : outline ??= ContainerOutline.Of(Planting.Container);
 
-    /// <summary>What the viewer sees.</summary>
-    internal FrontView View => view ??= FrontView.Of(State);
+    /// <summary>What the viewer sees; of equals the first by name comes first.</summary>
+    internal FrontView View => view ??= FrontView.Of(ByName);
+
+    private PlantingState ByName => byName ??= NameOrder.Of(State);
 }

@@ -251,7 +251,7 @@ public static class FileDescriptions
         Name = "use-too-deep",
         Severity = Severity.Error,
         Meaning = "Used files use further files beyond what is followed.",
-        Explanation = "Files are followed 32 deep and 256 in all, which is far more than anyone can keep in mind.",
+        Explanation = "Files are followed 32 deep and 256 times in all, which is far more than anyone can keep in mind.",
         Source = "the language",
     };
 

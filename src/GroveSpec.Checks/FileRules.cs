@@ -10,6 +10,7 @@ internal static class FileRules
     public static ImmutableArray<IRule> All { get; } =
     [
         new TaskCircle(),
+        new CannotFit(),
         new WrongTask(),
         new NoPlace(),
         new NoSize(),

@@ -15,4 +15,10 @@ public interface IOriginTable
     /// <param name="origin">The fact's origin.</param>
     /// <returns>Its place.</returns>
     SourceSpan StatementOf(Origin origin);
+
+    /// <summary>The edit that writes lines of their own behind a statement, and behind the comment that ends its line.</summary>
+    /// <param name="origin">The origin of a fact that the statement states.</param>
+    /// <param name="lines">The lines, without line ends; the file's own are put between them.</param>
+    /// <returns>The edit; at the start of the planting's file for <see cref="Origin.Default"/>.</returns>
+    TextEdit WriteBehind(Origin origin, params ReadOnlySpan<string> lines);
 }

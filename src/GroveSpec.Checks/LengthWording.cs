@@ -18,6 +18,19 @@ public static class LengthWording
     /// <returns>As <see cref="Say(Length, UnitSystem)"/>.</returns>
     public static string Say(double millimetres, UnitSystem units) => units == UnitSystem.Inch ? SayInches(millimetres / 25.4) : SayMillimetres(millimetres);
 
+    /// <summary>Two lengths that are told against each other: where they would read the same, with one decimal more, to a tenth of a millimetre or a thousandth of an inch, as a caliper reads them.</summary>
+    /// <param name="one">One length.</param>
+    /// <param name="other">The other.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>As <see cref="Say(Length, UnitSystem)"/>; of 20 mm and 19.6 mm not "20 mm" twice. Both read the same when less than that parts them.</returns>
+    public static (string One, string Other) SayApart(Length one, Length other, UnitSystem units)
+    {
+        var said = (Say(one, units), Say(other, units));
+        return said.Item1 != said.Item2 || one == other ? said
+            : units == UnitSystem.Inch ? (Say(one.Inches, 3) + " in", Say(other.Inches, 3) + " in")
+            : (Say(one.Millimetres, 1) + " mm", Say(other.Millimetres, 1) + " mm");
+    }
+
     /// <summary>A bare number with a few decimals and no trailing zeros.</summary>
     /// <param name="value">The number, finite.</param>
     /// <param name="decimals">How many decimals at most.</param>

@@ -1,13 +1,12 @@
 using System.Text;
 using GroveSpec.Model.Quantities;
+using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Checks;
 
 /// <summary>Puts names into sentences.</summary>
 internal static class Wording
 {
-    private const int LongestName = 40;
-
     /// <summary>Names in a row: "A", "A and B", "A, B and C"; of many, the first few and how many more.</summary>
     /// <param name="names">The names.</param>
     /// <param name="most">How many are named at most.</param>
@@ -58,14 +57,5 @@ internal static class Wording
     /// <summary>A name, cut where it is too long for a sentence.</summary>
     /// <param name="name">The name.</param>
     /// <returns>The name itself, or its beginning and an ellipsis.</returns>
-    public static string Name(string name)
-    {
-        if (name.Length <= LongestName)
-        {
-            return name;
-        }
-
-        var end = char.IsHighSurrogate(name[LongestName - 1]) ? LongestName - 1 : LongestName;
-        return string.Concat(name.AsSpan(0, end), "…");
-    }
+    public static string Name(string name) => ShortText.Of(name);
 }

@@ -49,4 +49,12 @@ internal static class Check
         Assert.Equal(expected.Order(StringComparer.Ordinal), findings.Select(finding => string.Join(' ', finding.Trunks)).Order(StringComparer.Ordinal));
         return findings;
     }
+
+    /// <summary>What a check says where it finds one thing.</summary>
+    /// <param name="check">The check's name.</param>
+    /// <param name="source">As in <see cref="Of"/>.</param>
+    /// <param name="units">The units in which messages speak.</param>
+    /// <returns>The message.</returns>
+    public static string Message(string check, string source, UnitSystem units = UnitSystem.Metric) =>
+        Assert.Single(Of(source, units).Findings, finding => finding.Check.Name == check).Message;
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using GroveSpec.Model;
-using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Checks.Judging;
 
@@ -19,10 +18,10 @@ internal static class Acceptance
             return [];
         }
 
-        var statement = context.Origins.StatementOf(last);
         var names = trunks.IsEmpty ? "" : " " + string.Join(' ', trunks);
-        var edit = new TextEdit(statement with { Span = new TextSpan(statement.Span.End, 0) }, $"\naccept {check.Name}{names} because \"write the reason here\"");
-        return [new Remedy("let this stand, with a reason", [edit])];
+        var edit = context.Origins.WriteBehind(last, $"accept {check.Name}{names} because \"write the reason here\"");
+        var about = trunks.IsEmpty ? "" : $" of {Wording.List(trunks)}";
+        return [new Remedy($"let {check.Name}{about} stand, with a reason", [edit])];
     }
 
     private static Origin? Last(Planting planting) =>

@@ -50,11 +50,12 @@ internal sealed class Acceptances
     }
 
     /// <summary>A hint for each statement that lets nothing stand. To be asked after <see cref="Divide"/>.</summary>
+    /// <param name="muted">The checks that the file turns off.</param>
     /// <returns>The hints; none for an unknown check, whose name is a finding of its own, nor for a muted one.</returns>
-    public IEnumerable<Finding> Stale() => context.Planting.Accepted
+    public IEnumerable<Finding> Stale(HashSet<string> muted) => context.Planting.Accepted
         .Where(accepted => !used.Contains(accepted)
             && Catalogue.Find(accepted.Check) is not null
-            && !context.Planting.Muted.Any(muted => muted.Check == accepted.Check))
+            && !muted.Contains(accepted.Check))
         .Select(accepted => new Finding
         {
             Check = FileChecks.StaleAccept,

@@ -23,7 +23,7 @@ internal static class Ranking
             var compared = left.Severity.CompareTo(right.Severity);
             compared = compared != 0 ? compared : OrderOf(order, left).CompareTo(OrderOf(order, right));
             compared = compared != 0 ? compared : right.Weight.CompareTo(left.Weight);
-            compared = compared != 0 ? compared : CompareNames(left.Trunks, right.Trunks);
+            compared = compared != 0 ? compared : CompareNames(left.Trunks.AsSpan(), right.Trunks.AsSpan());
             compared = compared != 0 ? compared : string.CompareOrdinal(left.Place.File, right.Place.File);
             compared = compared != 0 ? compared : left.Place.Span.CompareTo(right.Place.Span);
             return compared != 0 ? compared : string.CompareOrdinal(left.Message, right.Message);
@@ -46,7 +46,7 @@ internal static class Ranking
             }
 
             var isCounted = sorted[start].Check.IsComposition || sorted[start].Severity == Severity.Hint;
-            var shown = Math.Min(isCounted ? most : MostOfAnyKind, end - start);
+            var shown = Math.Min(isCounted ? Math.Min(most, MostOfAnyKind) : MostOfAnyKind, end - start);
             var untold = end - start - shown;
             for (var index = start; index < end; index++)
             {
@@ -73,7 +73,11 @@ internal static class Ranking
         return told.ToImmutable();
     }
 
-    private static int CompareNames(ImmutableArray<string> left, ImmutableArray<string> right)
+    /// <summary>Compares rows of names, name by name and then by how many there are.</summary>
+    /// <param name="left">Names, sorted.</param>
+    /// <param name="right">Others.</param>
+    /// <returns>Below zero when the left row comes first, above it when the right one does, zero for equal rows.</returns>
+    public static int CompareNames(ReadOnlySpan<string> left, ReadOnlySpan<string> right)
     {
         for (var index = 0; index < Math.Min(left.Length, right.Length); index++)
         {

@@ -65,7 +65,7 @@ internal sealed class CentredMain : IRule
         ];
     }
 
-    /// <summary>The widest; of equals the tallest, then the first in the file. None where no diameter is known.</summary>
+    /// <summary>The widest; of equals the tallest, then the first by name. None where no diameter is known.</summary>
     private static TrunkState? Largest(CheckContext context)
     {
         TrunkState? largest = null;

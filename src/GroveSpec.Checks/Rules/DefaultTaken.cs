@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GroveSpec.Model;
 
 namespace GroveSpec.Checks.Rules;
@@ -26,10 +27,12 @@ internal sealed class DefaultTaken : IRule
 
         var words = new List<string>();
         var taken = new List<string>();
+        var written = new List<string>();
         if (planting.Habit is null)
         {
             words.Add("habit");
             taken.Add("separate trees (group)");
+            written.Add("habit group");
         }
 
         if (planting.Container is null)
@@ -42,6 +45,7 @@ internal sealed class DefaultTaken : IRule
         {
             words.Add("viewed");
             taken.Add("a viewer at the front (180 deg)");
+            written.Add("viewed from 180 deg");
         }
 
         return words.Count == 0
@@ -54,7 +58,13 @@ internal sealed class DefaultTaken : IRule
                     Severity = Description.Severity,
                     Place = context.Origins.Locate(planting.Name?.Origin ?? Origin.Default),
                     Message = $"Nothing is said with {Wording.List(words)}, so this is taken: {Wording.List(taken)}.",
+                    Remedies = Remedies(context, written),
                 },
             ];
     }
+
+    /// <summary>Open ground has no statement of its own, so only the others can be written down.</summary>
+    private static ImmutableArray<Remedy> Remedies(CheckContext context, List<string> written) => written.Count > 0 && context.Planting.Name is { } name
+        ? [new Remedy("write down what is taken", [context.Origins.WriteBehind(name.Origin, [.. written])])]
+        : [];
 }

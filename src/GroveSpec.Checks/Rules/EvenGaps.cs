@@ -16,7 +16,7 @@ internal sealed class EvenGaps : IRule
         Severity = Severity.Warning,
         Limit = new(8, ToleranceUnit.Percent, 0.1, 50),
         Meaning = "Two neighbouring gaps are as long as each other.",
-        Explanation = "Gaps of one length read as measured out, even where the middle trunk stands off the line. Of each trunk the gaps to its two nearest neighbours are compared, and any two that run on through it; centre to centre, the shorter in percent of the longer.",
+        Explanation = "Gaps of one length read as measured out, even where the middle trunk stands off the line. Of each trunk the gaps to its neighbours are compared two by two, where no third trunk stands in them; centre to centre, the shorter in percent of the longer.",
         Source = "common practice",
         IsComposition = true,
     };
@@ -25,7 +25,7 @@ internal sealed class EvenGaps : IRule
     public IEnumerable<Finding> Look(CheckContext context, double limit) => WorstFirst.Make(
         context,
         Description,
-        [.. Craft.Composition.EvenGaps.Find(context.Standing, limit)],
+        Craft.Composition.EvenGaps.Find(context.Standing, limit),
         gap => -gap.Difference,
         gap => Trunks(context, gap),
         gap => Tell(context, gap, limit));
@@ -37,9 +37,9 @@ internal sealed class EvenGaps : IRule
     {
         var trunks = Trunks(context, gap);
         string middle = Wording.Name(trunks[0].Name), near = Wording.Name(trunks[1].Name), far = Wording.Name(trunks[2].Name);
-        var distances = gap.Difference == 0
-            ? $"{LengthWording.Say(gap.Shorter, context.Units)} each"
-            : $"{LengthWording.Say(gap.Shorter, context.Units)} and {LengthWording.Say(gap.Longer, context.Units)}, {Wording.Percent(gap.Difference)} apart";
+        var (shorter, longer) = LengthWording.SayApart(gap.Shorter, gap.Longer, context.Units);
+        var distances = (shorter == longer ? $"{shorter} each" : $"{shorter} and {longer}")
+            + (gap.Difference == 0 ? "" : $", {Wording.Percent(gap.Difference)} apart");
         return Draft.Of(context, Description, "at", trunks, $"{middle} stands as far from {near} as from {far}: {distances}. {Advice(context, gap, limit, trunks)}") with
         {
             Measured = gap.Difference,

@@ -50,7 +50,7 @@ internal sealed class EvenGapsInView : IRule
     private Finding Tell(CheckContext context, (SeenTrunk Left, SeenTrunk Middle, SeenTrunk Right, double Difference) three, double limit)
     {
         string left = Wording.Name(three.Left.Name), middle = Wording.Name(three.Middle.Name), right = Wording.Name(three.Right.Name);
-        var (first, second) = (Gap(three.Left, three.Middle), Gap(three.Middle, three.Right));
+        var (first, second) = LengthWording.SayApart(Gap(three.Left, three.Middle), Gap(three.Middle, three.Right), context.Units);
         var apart = three.Difference == 0 ? "the same" : $"{Wording.Percent(three.Difference)} apart";
         TrunkState[] about = [three.Middle.Trunk, three.Left.Trunk, three.Right.Trunk];
         return Draft.Of(
@@ -58,7 +58,7 @@ internal sealed class EvenGapsInView : IRule
             Description,
             "at",
             about,
-            $"Seen from the front, {middle} stands midway between {left} and {right}: gaps of {LengthWording.Say(first, context.Units)} and {LengthWording.Say(second, context.Units)} in the view, {apart}. {Advice(context, three, limit)}")
+            $"Seen from the front, {middle} stands midway between {left} and {right}: gaps of {first} and {second} in the view, {apart}. {Advice(context, three, limit)}")
             with
         {
             Measured = three.Difference,

@@ -17,9 +17,11 @@ internal static class SizesOutOfOrder
     public static List<Finding> Look(CheckContext context, double limit, CheckDescription check, bool isWide)
     {
         // The order is one for both checks; the other kind is told by the other check, with its own limit.
+        var other = new Limits(context).For(Catalogue.Find(isWide ? "thin-but-tall" : "wide-but-short")!);
+        var (wide, thin) = isWide ? (limit, other) : (other, limit);
         List<OutOfOrder> found =
         [
-            .. SizeOrder.Find(context.Standing, limit, index => HasForm(context, index, Form.Stout), index => HasForm(context, index, Form.Slender))
+            .. SizeOrder.Find(context.Standing, wide, thin, index => HasForm(context, index, Form.Stout), index => HasForm(context, index, Form.Slender))
                 .Where(trunk => trunk.IsWide == isWide),
         ];
         return WorstFirst.Make(

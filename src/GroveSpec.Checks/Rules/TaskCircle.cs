@@ -1,3 +1,4 @@
+using GroveSpec.Craft.Calendar;
 using GroveSpec.Model;
 using GroveSpec.Model.Tasks;
 using GroveSpec.Model.Times;
@@ -62,21 +63,12 @@ internal sealed class TaskCircle : IRule
 
     private static void Link(List<(int To, Origin Origin)>[] waits, Dictionary<string, int> places, int task, TimeClause time)
     {
-        var (other, isWaiting) = time switch
-        {
-            TimeClause.After { Moment: Moment.OfTask of } => (of.Task, true),
-            TimeClause.During { Moment: Moment.OfTask of } => (of.Task, true),
-            TimeClause.FromTo { Start: Moment.OfTask of } => (of.Task, true),
-            TimeClause.Before { Moment: Moment.OfTask of } => (of.Task, false),
-            TimeClause.Offset offset => (offset.Task, offset.IsAfter),
-            _ => (null, false),
-        };
-        if (other is null || !places.TryGetValue(other, out var place))
+        if (WaitingOrder.LinkOf(time) is not var (other, isWaitedOn) || !places.TryGetValue(other, out var place))
         {
             return;
         }
 
-        if (isWaiting)
+        if (isWaitedOn)
         {
             waits[task].Add((place, time.Origin));
         }

@@ -25,8 +25,8 @@ internal sealed class ThreeInLine : IRule
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CheckContext context, double limit)
     {
-        var found = RodSearch.Find(context.Standing, limit).ToList();
-        if (found.Count == 0)
+        var found = RodSearch.Find(context.Standing, limit);
+        if (found.IsEmpty)
         {
             return [];
         }

@@ -20,11 +20,10 @@ internal static class TwinSizes
     /// <returns>The findings.</returns>
     public static List<Finding> Look(CheckContext context, double limit, CheckDescription check, string clause, Func<TrunkState, Length?> size, string kind, string advice)
     {
-        List<(ImmutableArray<int> Trunks, double Difference)> groups = [.. Twins.Find(context.Standing, size, limit)];
         return WorstFirst.Make(
             context,
             check,
-            groups,
+            Twins.Find(context.Standing, size, limit),
             group => group.Trunks.Length - (group.Difference / 100),
             group => Trunks(context, group.Trunks),
             group => Tell(group.Trunks, group.Difference));
@@ -33,9 +32,11 @@ internal static class TwinSizes
         {
             var trunks = Trunks(context, group);
             var sizes = trunks.Select(trunk => size(trunk)!.Value).Order().ToArray();
+            var (one, other) = LengthWording.SayApart(size(trunks[0])!.Value, size(trunks[^1])!.Value, context.Units);
+            var (least, greatest) = LengthWording.SayApart(sizes[0], sizes[^1], context.Units);
             var range = sizes[0] == sizes[^1] ? $"{LengthWording.Say(sizes[0], context.Units)} each"
-                : trunks.Length == 2 ? $"{LengthWording.Say(size(trunks[0])!.Value, context.Units)} and {LengthWording.Say(size(trunks[1])!.Value, context.Units)}, {Wording.Percent(difference)} apart"
-                : $"from {LengthWording.Say(sizes[0], context.Units)} to {LengthWording.Say(sizes[^1], context.Units)}";
+                : trunks.Length == 2 ? $"{(one == other ? $"{one} each" : $"{one} and {other}")}, {Wording.Percent(difference)} apart"
+                : $"each within {LengthWording.Say(limit, 2)} % of another, from {least} to {greatest}";
             var names = Wording.List([.. trunks.Select(trunk => trunk.Name)]);
             return Draft.Of(context, check, clause, trunks, $"{names} are neighbours of one {kind}: {range}. {advice} by {LengthWording.Say(limit, 2)} %, or let them stand with a reason.") with
             {

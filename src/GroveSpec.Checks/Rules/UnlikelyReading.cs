@@ -62,11 +62,15 @@ internal sealed class UnlikelyReading : IRule
                     continue;
                 }
 
-                if (widest.TryGetValue(reading.Trunk, out var before) && Shrank(before.Diameter.Value, diameter.Value))
+                if (!widest.TryGetValue(reading.Trunk, out var before))
+                {
+                    widest[reading.Trunk] = (day.Date, diameter);
+                }
+                else if (Shrank(before.Diameter.Value, diameter.Value))
                 {
                     yield return Shrinking(context, reading, before, diameter, day.Date);
                 }
-                else
+                else if (diameter.Value.Nanometres >= before.Diameter.Value.Nanometres)
                 {
                     widest[reading.Trunk] = (day.Date, diameter);
                 }

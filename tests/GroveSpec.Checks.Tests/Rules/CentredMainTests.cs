@@ -1,3 +1,4 @@
+using GroveSpec.Model.Quantities;
 using Xunit;
 
 namespace GroveSpec.Checks.Tests.Rules;
@@ -50,5 +51,20 @@ public sealed class CentredMainTests
         var side = Check.Head.Replace("from 180 deg", "from 90 deg", StringComparison.Ordinal);
         Check.Expect("centred-main", side + "trunk M at 200, 32 mm diameter 40 mm\ntrunk A at -120, 60 mm diameter 20 mm", "M");
         Check.Expect("centred-main", side + "trunk M at 0, 33 mm diameter 40 mm\ntrunk A at -120, 60 mm diameter 20 mm");
+    }
+
+    [Fact]
+    public void It_says_all_of_it_in_whole_sentences()
+    {
+        var source = """
+            trunk M at 12, 0 mm diameter 40 mm
+            trunk A at -120, 60 mm diameter 20 mm
+            """;
+        Assert.Equal(
+            "M, the largest trunk, stands 12 mm to the viewer's right of the container's centre line, 2 % of its width of 600 mm. Move it 37 mm or more further to the right, or let it stand with a reason.",
+            Check.Message("centred-main", source));
+        Assert.Equal(
+            "M, the largest trunk, stands 0.47 in to the viewer's right of the container's centre line, 2 % of its width of 23.62 in. Move it 1.46 in or more further to the right, or let it stand with a reason.",
+            Check.Message("centred-main", source, UnitSystem.Inch));
     }
 }

@@ -68,4 +68,17 @@ public sealed class DepthReversedTests
             tolerance depth-reversed 0.500001
             """);
     }
+
+    [Fact]
+    public void It_says_all_of_it_in_whole_sentences()
+    {
+        var source = Check.Head.Replace("eye 200 mm", "eye 200 mm, near", StringComparison.Ordinal) + """
+            trunk A at -60, -100 mm diameter 10 mm
+            trunk B at 10, 0 mm diameter 20 mm
+            trunk C at 80, 100 mm diameter 30 mm
+            """;
+        Assert.Equal(
+            "The view is meant as large near and small far, but the thicker trunks stand further back: from 1, just as chosen, to -1, just the reverse, the order comes to -1. Bring C and the thick ones forward, or write far if that is what you mean.",
+            Check.Message("depth-reversed", source));
+    }
 }

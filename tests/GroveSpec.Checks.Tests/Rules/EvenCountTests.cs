@@ -32,4 +32,16 @@ public sealed class EvenCountTests
     {
         Assert.Empty(Check.Findings("even-count", Trunks(4) + " removed 2020-03-01"));
     }
+
+    [Fact]
+    public void It_says_all_of_it_in_whole_sentences()
+    {
+        var source = """
+            trunk M at 12, 0 mm diameter 40 mm
+            trunk A at -120, 60 mm diameter 20 mm
+            """;
+        Assert.Equal(
+            "Two trunks stand here, an even number, which the eye splits into pairs: one more, or one fewer, would keep it moving.",
+            Check.Message("even-count", source));
+    }
 }

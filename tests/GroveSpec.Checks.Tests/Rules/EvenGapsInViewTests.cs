@@ -1,3 +1,4 @@
+using GroveSpec.Model.Quantities;
 using Xunit;
 
 namespace GroveSpec.Checks.Tests.Rules;
@@ -54,5 +55,21 @@ public sealed class EvenGapsInViewTests
             trunk M at 0, 0 mm diameter 14 mm
             trunk B at 100, 0 mm diameter 10 mm
             """, "A B M");
+    }
+
+    [Fact]
+    public void It_says_all_of_it_in_whole_sentences()
+    {
+        var source = """
+            trunk A at -110, 150 mm diameter 20 mm
+            trunk M at 0, 0 mm diameter 14 mm
+            trunk B at 97, 0 mm diameter 10 mm
+            """;
+        Assert.Equal(
+            "Seen from the front, M stands midway between A and B: gaps of 100 mm and 97 mm in the view, 3 % apart. Move M to the viewer's right by 3 mm or more, or let the gaps stand with a reason.",
+            Check.Message("even-gaps-in-view", source));
+        Assert.Equal(
+            "Seen from the front, M stands midway between A and B: gaps of 3.94 in and 3.82 in in the view, 3 % apart. Move M to the viewer's right by 0.12 in or more, or let the gaps stand with a reason.",
+            Check.Message("even-gaps-in-view", source, UnitSystem.Inch));
     }
 }

@@ -1,3 +1,4 @@
+using GroveSpec.Model.Quantities;
 using Xunit;
 
 namespace GroveSpec.Checks.Tests.Rules;
@@ -48,5 +49,21 @@ public sealed class LevelTopsTests
             trunk B at 0, 0 mm diameter 20 mm height 206.000001 mm
             trunk C at 100, 0 mm diameter 20 mm height 200 mm
             """);
+    }
+
+    [Fact]
+    public void It_says_all_of_it_in_whole_sentences()
+    {
+        var source = """
+            trunk A at -100, 0 mm diameter 20 mm height 200 mm
+            trunk B at 0, 0 mm diameter 20 mm height 203 mm
+            trunk C at 100, 0 mm diameter 20 mm height 200 mm
+            """;
+        Assert.Equal(
+            "Seen from the front, the tops of A, B and C lie on one line: the top of B is only 3 mm off it, over 200 mm from A to C in the view. Let B rise by 3 mm or more, or let the tops stand with a reason.",
+            Check.Message("level-tops", source));
+        Assert.Equal(
+            "Seen from the front, the tops of A, B and C lie on one line: the top of B is only 0.12 in off it, over 7.87 in from A to C in the view. Let B rise by 0.12 in or more, or let the tops stand with a reason.",
+            Check.Message("level-tops", source, UnitSystem.Inch));
     }
 }

@@ -1,3 +1,4 @@
+using GroveSpec.Model.Quantities;
 using Xunit;
 
 namespace GroveSpec.Checks.Tests.Rules;
@@ -100,5 +101,21 @@ public sealed class ThreeInLineTests
             trunk C at 100, 0 mm diameter 20 mm
             """, Model.Quantities.UnitSystem.Inch).Findings;
         Assert.Contains(found, finding => finding.Check.Name == "three-in-line" && finding.Message.Contains("0.16 in off", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void It_says_all_of_it_in_whole_sentences()
+    {
+        var source = """
+            trunk A at -100, 0 mm diameter 20 mm
+            trunk B at 0, 4 mm diameter 20 mm
+            trunk C at 100, 0 mm diameter 20 mm
+            """;
+        Assert.Equal(
+            "A, B and C stand in line: B stands only 4 mm off the straight line from A to C, so that one rod would pass within 20 % of each trunk's radius of its centre. Move B by 7 mm or more square to the line, to the back, or let the line stand with a reason. Chance alone would give about 0.1 such lines with 3 trunks in this container.",
+            Check.Message("three-in-line", source));
+        Assert.Equal(
+            "A, B and C stand in line: B stands only 0.16 in off the straight line from A to C, so that one rod would pass within 20 % of each trunk's radius of its centre. Move B by 0.28 in or more square to the line, to the back, or let the line stand with a reason. Chance alone would give about 0.1 such lines with 3 trunks in this container.",
+            Check.Message("three-in-line", source, UnitSystem.Inch));
     }
 }

@@ -1,3 +1,4 @@
+using GroveSpec.Model.Quantities;
 using Xunit;
 
 namespace GroveSpec.Checks.Tests.Rules;
@@ -52,5 +53,20 @@ public sealed class TouchingTests
         Assert.Contains("A stand at the very same place", Assert.Single(Check.Expect("touching", source, "A B")).Message, StringComparison.Ordinal);
         Check.Expect("three-in-line", source);
         Check.Expect("even-gaps", source);
+    }
+
+    [Fact]
+    public void It_says_all_of_it_in_whole_sentences()
+    {
+        var source = """
+            trunk A at 0, 0 mm diameter 24 mm
+            trunk B at 15, 0 mm diameter 16 mm
+            """;
+        Assert.Equal(
+            "B and A stand in each other: their centres are 15 mm apart and their radii add up to 20 mm, so the bark would overlap by 5 mm. Part them, or measure both again.",
+            Check.Message("touching", source));
+        Assert.Equal(
+            "B and A stand in each other: their centres are 0.59 in apart and their radii add up to 0.79 in, so the bark would overlap by 0.2 in. Part them, or measure both again.",
+            Check.Message("touching", source, UnitSystem.Inch));
     }
 }

@@ -1,3 +1,4 @@
+using GroveSpec.Model.Quantities;
 using Xunit;
 
 namespace GroveSpec.Checks.Tests.Rules;
@@ -54,5 +55,28 @@ public sealed class TwinDiametersTests
             trunk B at 80, 30 mm diameter 20 mm
             trunk C at 160, 0 mm diameter 20 mm
             """, "A B C");
+    }
+
+    [Fact]
+    public void It_says_all_of_it_in_whole_sentences()
+    {
+        var source = """
+            trunk A at 0, 0 mm diameter 20 mm
+            trunk B at 80, 30 mm diameter 19.5 mm
+            """;
+        Assert.Equal(
+            "A and B are neighbours of one thickness: 20 mm and 19.5 mm, 2.5 % apart. Let one thicken and hold the other back until they differ by 8 %, or let them stand with a reason.",
+            Check.Message("twin-diameters", source));
+        Assert.Equal(
+            "A and B are neighbours of one thickness: 0.79 in and 0.77 in, 2.5 % apart. Let one thicken and hold the other back until they differ by 8 %, or let them stand with a reason.",
+            Check.Message("twin-diameters", source, UnitSystem.Inch));
+    }
+
+    [Theory]
+    [InlineData("19.96", "20 mm each, 0.2 % apart")]
+    [InlineData("20", "20 mm each. Let")]
+    public void Sizes_that_read_the_same_are_said_once(string other, string range)
+    {
+        Assert.Contains(range, Check.Message("twin-diameters", $"trunk A at 0, 0 mm diameter 20 mm\ntrunk B at 80, 30 mm diameter {other} mm"), StringComparison.Ordinal);
     }
 }

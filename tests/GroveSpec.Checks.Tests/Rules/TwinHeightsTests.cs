@@ -1,3 +1,4 @@
+using GroveSpec.Model.Quantities;
 using Xunit;
 
 namespace GroveSpec.Checks.Tests.Rules;
@@ -54,5 +55,20 @@ public sealed class TwinHeightsTests
             trunk B at 80, 30 mm height 200 mm
             trunk C at 160, 0 mm height 200 mm
             """, "A B C");
+    }
+
+    [Fact]
+    public void It_says_all_of_it_in_whole_sentences()
+    {
+        var source = """
+            trunk A at 0, 0 mm height 200 mm
+            trunk B at 80, 30 mm height 196 mm
+            """;
+        Assert.Equal(
+            "A and B are neighbours of one height: 200 mm and 196 mm, 2 % apart. Cut one back or let another run up until they differ by 8 %, or let them stand with a reason.",
+            Check.Message("twin-heights", source));
+        Assert.Equal(
+            "A and B are neighbours of one height: 7.87 in and 7.72 in, 2 % apart. Cut one back or let another run up until they differ by 8 %, or let them stand with a reason.",
+            Check.Message("twin-heights", source, UnitSystem.Inch));
     }
 }
