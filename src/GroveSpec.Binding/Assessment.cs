@@ -51,14 +51,19 @@ public sealed record Assessment
     /// <param name="reader">What reads the files that it uses.</param>
     /// <param name="date">The day to judge; null for the newest that the file names.</param>
     /// <param name="units">The units in which messages speak.</param>
+    /// <param name="cancellation">Ends the work between two of its steps.</param>
     /// <returns>What is known of it.</returns>
-    public static Assessment Of(string file, SourceText text, IFileReader reader, LocalDate? date = null, UnitSystem units = UnitSystem.Metric)
+    /// <exception cref="OperationCanceledException">The work was ended.</exception>
+    public static Assessment Of(string file, SourceText text, IFileReader reader, LocalDate? date = null, UnitSystem units = UnitSystem.Metric, CancellationToken cancellation = default)
     {
+        cancellation.ThrowIfCancellationRequested();
         var tree = GroveParser.Parse(text);
+        cancellation.ThrowIfCancellationRequested();
         var bound = Binder.Bind(tree, file, reader);
+        cancellation.ThrowIfCancellationRequested();
         var day = date ?? bound.Planting.NewestDay;
         var state = TapePlacement.Complete(bound.Planting.StateOn(day));
-        var report = Checker.Check(new CheckContext(bound.Planting, state, bound.Origins, units), bound.Findings);
+        var report = Checker.Check(new CheckContext(bound.Planting, state, bound.Origins, units), bound.Findings, cancellation);
         return new Assessment
         {
             File = file,
@@ -73,6 +78,10 @@ public sealed record Assessment
             Used = bound.Used,
         };
     }
+
+    /// <summary>What the checks were given, for whoever asks them again. Each call makes another, since a context remembers what was told.</summary>
+    /// <returns>The context.</returns>
+    public CheckContext ToContext() => new(Planting, State, Origins, Units);
 
     /// <summary>The text that a finding's place lies in.</summary>
     /// <param name="file">The file that the place names.</param>

@@ -57,7 +57,7 @@ internal sealed class BindingScope
     /// <param name="statement">The statement.</param>
     /// <param name="row">A row of it.</param>
     /// <returns>The origin.</returns>
-    public Origin Origin(string id, Statement statement, ReadingSyntax? row = null) => Origins.Add(id + suffix, new OriginEntry(File, statement, row));
+    public Origin Origin(string id, Statement statement, ReadingSyntax? row = null) => Origins.Add(id + suffix, new OriginEntry(this, statement, row));
 
     /// <summary>A place in this file.</summary>
     /// <param name="span">Where in it.</param>

@@ -225,7 +225,7 @@ internal sealed class DateReader(BindingScope scope)
 
     private static int MonthOf(string word)
     {
-        for (var index = 0; index < Words.Months.Length; index++)
+        for (var index = 0; index < Words.Months.Count; index++)
         {
             var month = Words.Months[index].AsSpan();
             if (month.Equals(word, StringComparison.OrdinalIgnoreCase) || month[..3].Equals(word, StringComparison.OrdinalIgnoreCase))

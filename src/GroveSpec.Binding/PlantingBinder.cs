@@ -67,6 +67,9 @@ internal sealed class PlantingBinder
             isNamed[index] = !head.Bind(tree.Statements[index]) && TakeName(tree.Statements[index]);
         }
 
+        names.Trunks.OfferFreeNames(scope);
+        names.Roles.OfferFreeNames(scope);
+        names.Tasks.OfferFreeNames(scope);
         var used = UsedFiles.Follow(tree, file, reader, findings);
         var shared = new List<(BindingScope Scope, Statement Statement)>();
         foreach (var one in used)
@@ -127,7 +130,7 @@ internal sealed class PlantingBinder
         var finding = scope.Tell(FileDescriptions.NoPlanting, start, "This planting has no name: begin the file with planting \"…\".");
         scope.Amend(finding with
         {
-            Remedies = [new Remedy("name the planting", [new TextEdit(scope.Place(start), "planting \"Unnamed\"\n")])],
+            Remedies = [new Remedy("name the planting", [new TextEdit(scope.Place(start), "planting \"Unnamed\"" + tree.Text.LineBreakAt(start.Start))])],
         });
     }
 

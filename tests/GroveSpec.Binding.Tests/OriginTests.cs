@@ -66,4 +66,19 @@ public sealed class OriginTests
             var ids = names.Select(name => table.Add("trunk:" + Origins.OriginTable.Piece(name), default).Id).ToArray();
             return ids.Distinct(StringComparer.Ordinal).Count() == ids.Length;
         });
+
+    [Theory]
+    [InlineData("planting \"P\"\ntrunk A at 0, 0 mm", "planting \"P\"\ntrunk A at 0, 0 mm\none\ntwo")]
+    [InlineData("planting \"P\"\ntrunk A at 0, 0 mm  # the old one\n", "planting \"P\"\ntrunk A at 0, 0 mm  # the old one\none\ntwo\n")]
+    [InlineData("planting \"P\"\r\ntrunk A at 0, 0 mm # x\r\n\r\n", "planting \"P\"\r\ntrunk A at 0, 0 mm # x\r\none\r\ntwo\r\n\r\n")]
+    [InlineData("planting \"P\"\r\ntrunk A at 0, 0 mm", "planting \"P\"\r\ntrunk A at 0, 0 mm\r\none\r\ntwo")]
+    [InlineData("planting \"P\"\rtrunk A at 0, 0 mm", "planting \"P\"\rtrunk A at 0, 0 mm\rone\rtwo")]
+    public void Lines_written_behind_a_statement_leave_its_comment_where_it_is_and_end_as_the_others_do(string text, string expected)
+    {
+        var assessment = Planted.Of(text);
+        var edit = assessment.Origins.WriteBehind(new Origin("trunk:A/at"), "one", "two");
+
+        Assert.Equal(0, edit.Place.Span.Length);
+        Assert.Equal(expected, text.Insert(edit.Place.Span.Start, edit.NewText));
+    }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using GroveSpec.Checks;
 using GroveSpec.Syntax.Text;
 using GroveSpec.Syntax.Tree;
@@ -11,6 +12,7 @@ internal sealed class NameTable(string what, int expected = 0)
 {
     private readonly Dictionary<string, Declared> byForm = new(expected, StringComparer.Ordinal);
     private readonly Dictionary<string, Declared> byFoldedForm = new(expected, StringComparer.Ordinal);
+    private readonly List<(int Finding, NameSyntax Name)> seconds = [];
 
     /// <summary>The names as their own statements spell them, in the order of the file.</summary>
     public IEnumerable<string> All => byForm.Values.Select(declared => declared.Spelling);
@@ -34,6 +36,7 @@ internal sealed class NameTable(string what, int expected = 0)
                     ? $"There is a {what} {Saying.Short(name.Text)} already; this one is left out until it has a name of its own."
                     : $"There is a {what} {Saying.Short(name.Text)} already, spelt the same to the eye but with its accents stored in another way; this one is left out until it has a name of its own.");
             scope.Amend(finding with { Related = [new RelatedPlace(first.Place, $"the first {what} {Saying.Short(first.Spelling)}")] });
+            seconds.Add((scope.Findings.Count - 1, name));
             return false;
         }
 
@@ -45,6 +48,29 @@ internal sealed class NameTable(string what, int expected = 0)
         }
 
         return true;
+    }
+
+    /// <summary>
+    /// Gives each finding about a name given twice the remedy of calling the second by the next name that is free: B2 for B, W3 for W1
+    /// where there is a W2. To be called when all names of the file are taken.
+    /// </summary>
+    /// <param name="scope">The file.</param>
+    public void OfferFreeNames(BindingScope scope)
+    {
+        var next = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var (at, name) in seconds)
+        {
+            var stem = name.Text.TrimEnd(['0', '1', '2', '3', '4', '5', '6', '7', '8', '9']);
+            var number = Math.Max(2, next.GetValueOrDefault(stem));
+            while (Has(Numbered(stem, number)))
+            {
+                number++;
+            }
+
+            next[stem] = number + 1;
+            var free = Numbered(stem, number);
+            scope.Findings[at] = scope.Findings[at] with { Remedies = [new Remedy($"call it {Saying.Short(free)}", [new TextEdit(scope.Place(name.Span), free)])] };
+        }
     }
 
     /// <summary>Takes a name from a used file, unless the planting's own file has it.</summary>
@@ -111,6 +137,8 @@ internal sealed class NameTable(string what, int expected = 0)
         scope.Amend(finding with { Remedies = [.. remedies] });
         return name.Text;
     }
+
+    private static string Numbered(string stem, int number) => string.Create(CultureInfo.InvariantCulture, $"{stem}{number}");
 
     private string Known() => byForm.Count switch
     {

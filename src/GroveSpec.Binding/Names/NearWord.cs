@@ -1,3 +1,5 @@
+using GroveSpec.Syntax.Text;
+
 namespace GroveSpec.Binding.Names;
 
 /// <summary>Finds the word that was most likely meant.</summary>
@@ -22,12 +24,12 @@ internal static class NearWord
         var folded = written.ToLowerInvariant();
         foreach (var word in known)
         {
-            if (word.Length > LongestCompared || Math.Abs(word.Length - written.Length) >= least)
+            if (Math.Abs(word.Length - written.Length) >= least)
             {
                 continue;
             }
 
-            var distance = Distance(folded, word.ToLowerInvariant(), least);
+            var distance = WordDistance.Between(folded, word.ToLowerInvariant(), least);
             if (distance < least)
             {
                 least = distance;
@@ -36,47 +38,5 @@ internal static class NearWord
         }
 
         return nearest;
-    }
-
-    /// <summary>Optimal string alignment distance (Damerau 1964, with neighbours swapped once).</summary>
-    private static int Distance(string left, string right, int enough)
-    {
-        Span<int> before = stackalloc int[LongestCompared + 1];
-        Span<int> above = stackalloc int[LongestCompared + 1];
-        Span<int> row = stackalloc int[LongestCompared + 1];
-        for (var column = 0; column <= right.Length; column++)
-        {
-            above[column] = column;
-        }
-
-        for (var line = 1; line <= left.Length; line++)
-        {
-            row[0] = line;
-            var best = line;
-            for (var column = 1; column <= right.Length; column++)
-            {
-                var change = left[line - 1] == right[column - 1] ? 0 : 1;
-                var cost = Math.Min(Math.Min(above[column] + 1, row[column - 1] + 1), above[column - 1] + change);
-                if (line > 1 && column > 1 && left[line - 1] == right[column - 2] && left[line - 2] == right[column - 1])
-                {
-                    cost = Math.Min(cost, before[column - 2] + 1);
-                }
-
-                row[column] = cost;
-                best = Math.Min(best, cost);
-            }
-
-            if (best >= enough)
-            {
-                return enough;
-            }
-
-            var spare = before;
-            before = above;
-            above = row;
-            row = spare;
-        }
-
-        return above[right.Length];
     }
 }

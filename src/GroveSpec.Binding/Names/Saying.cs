@@ -1,23 +1,14 @@
+using GroveSpec.Syntax.Text;
+
 namespace GroveSpec.Binding.Names;
 
 /// <summary>Puts text of a file into sentences.</summary>
 internal static class Saying
 {
-    private const int Longest = 40;
-
     /// <summary>A text of the file, cut where it is too long for a sentence.</summary>
     /// <param name="text">The text.</param>
     /// <returns>The text itself, or its beginning and an ellipsis.</returns>
-    public static string Short(string text)
-    {
-        if (text.Length <= Longest)
-        {
-            return text;
-        }
-
-        var end = char.IsHighSurrogate(text[Longest - 1]) ? Longest - 1 : Longest;
-        return string.Concat(text.AsSpan(0, end), "…");
-    }
+    public static string Short(string text) => ShortText.Of(text);
 
     /// <summary>Choices as part of a sentence.</summary>
     /// <param name="words">At least one word.</param>

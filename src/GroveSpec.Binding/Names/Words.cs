@@ -3,66 +3,63 @@ using GroveSpec.Model.Species;
 using GroveSpec.Model.Tasks;
 using GroveSpec.Model.Times;
 using GroveSpec.Model.Views;
+using GroveSpec.Syntax.Parsing;
 
 namespace GroveSpec.Binding.Names;
 
 /// <summary>The words among which a file chooses, each list in the order of the enumeration it stands for.</summary>
-internal static class Words
+public static class Words
 {
     /// <summary>For <see cref="Model.Habit"/>.</summary>
-    public static readonly string[] Habits = ["group", "clump", "raft"];
+    public static readonly IReadOnlyList<string> Habits = ["group", "clump", "raft"];
 
     /// <summary>For the cases of <see cref="Model.Containers.Container"/>.</summary>
-    public static readonly string[] Shapes = ["oval", "rectangle", "round", "slab"];
+    public static readonly IReadOnlyList<string> Shapes = ["oval", "rectangle", "round", "slab"];
 
     /// <summary>For <see cref="DepthOrder"/>.</summary>
-    public static readonly string[] Depths = ["near", "far"];
+    public static readonly IReadOnlyList<string> Depths = ["near", "far"];
 
     /// <summary>For <see cref="Form"/>.</summary>
-    public static readonly string[] Forms = ["balanced", "stout", "slender"];
+    public static readonly IReadOnlyList<string> Forms = KnownWords.Forms;
 
     /// <summary>For <see cref="Vigour"/>.</summary>
-    public static readonly string[] Vigours = ["push", "steady", "restrain"];
+    public static readonly IReadOnlyList<string> Vigours = KnownWords.Vigours;
 
     /// <summary>For <see cref="Dimension"/>.</summary>
-    public static readonly string[] Dimensions = ["diameter", "height"];
+    public static readonly IReadOnlyList<string> Dimensions = ["diameter", "height"];
 
     /// <summary>For <see cref="TaskKind"/>.</summary>
-    public static readonly string[] TaskKinds =
-    [
-        "wire", "unwire", "look-over", "prune", "pinch", "disbud", "defoliate", "sacrifice", "remove-sacrifice", "repot",
-        "root-prune", "feed", "shelter", "graft", "seal", "measure", "photograph", "other",
-    ];
+    public static readonly IReadOnlyList<string> TaskKinds = KnownWords.TaskKinds;
 
     /// <summary>For <see cref="WireMetal"/>.</summary>
-    public static readonly string[] Metals = ["aluminium", "copper"];
+    public static readonly IReadOnlyList<string> Metals = KnownWords.Metals;
 
     /// <summary>For <see cref="TrunkPosition"/>.</summary>
-    public static readonly string[] Positions = ["low", "middle", "high"];
+    public static readonly IReadOnlyList<string> Positions = ["low", "middle", "high"];
 
     /// <summary>For the four sides, by quarter turns of the bearing.</summary>
-    public static readonly string[] Sides = ["back", "right", "front", "left"];
+    public static readonly IReadOnlyList<string> Sides = ["back", "right", "front", "left"];
 
     /// <summary>For <see cref="Season"/>.</summary>
-    public static readonly string[] Seasons = ["spring", "summer", "autumn", "winter"];
+    public static readonly IReadOnlyList<string> Seasons = KnownWords.Seasons;
 
     /// <summary>For <see cref="SeasonPart"/> without the whole.</summary>
-    public static readonly string[] SeasonParts = ["early", "mid", "late"];
+    public static readonly IReadOnlyList<string> SeasonParts = KnownWords.SeasonParts;
 
     /// <summary>For <see cref="Stage"/>.</summary>
-    public static readonly string[] Stages = ["bud-break", "leaf-out", "harden-off", "midsummer", "leaf-colour", "leaf-fall", "dormant"];
+    public static readonly IReadOnlyList<string> Stages = KnownWords.Stages;
 
     /// <summary>For <see cref="LeafHabit"/>.</summary>
-    public static readonly string[] LeafHabits = ["deciduous", "deciduous-conifer", "semi-evergreen", "evergreen", "conifer", "tropical"];
+    public static readonly IReadOnlyList<string> LeafHabits = KnownWords.LeafHabits;
 
     /// <summary>For <see cref="GrowthPace"/>.</summary>
-    public static readonly string[] Paces = ["slow", "medium", "fast"];
+    public static readonly IReadOnlyList<string> Paces = KnownWords.Paces;
 
     /// <summary>For <see cref="Flush"/>.</summary>
-    public static readonly string[] Flushes = ["single", "partial", "repeated", "continuous"];
+    public static readonly IReadOnlyList<string> Flushes = KnownWords.Flushes;
 
     /// <summary>The months, January first.</summary>
-    public static readonly string[] Months =
+    public static readonly IReadOnlyList<string> Months =
     [
         "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
     ];
@@ -71,5 +68,17 @@ internal static class Words
     /// <param name="list">The list.</param>
     /// <param name="word">The word, in small letters.</param>
     /// <returns>Its place from 0, negative where it is not in the list.</returns>
-    public static int IndexOf(string[] list, string word) => Array.IndexOf(list, word);
+    public static int IndexOf(IReadOnlyList<string> list, string word)
+    {
+        ArgumentNullException.ThrowIfNull(list);
+        for (var index = 0; index < list.Count; index++)
+        {
+            if (list[index] == word)
+            {
+                return index;
+            }
+        }
+
+        return -1;
+    }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using GroveSpec.Checks;
 using GroveSpec.Model;
 using GroveSpec.Syntax.Text;
@@ -56,6 +57,25 @@ internal sealed class OriginTable(string file, int expected = 0) : IOriginTable
     public SourceSpan StatementOf(Origin origin) => origin.Id is not null && Find(origin.Id, out _) is { } entry
         ? new SourceSpan(entry.File, entry.Row?.Span ?? entry.Statement.Span)
         : new SourceSpan(file, new TextSpan(0, 0));
+
+    /// <inheritdoc/>
+    public TextEdit WriteBehind(Origin origin, params ReadOnlySpan<string> lines)
+    {
+        if (origin.Id is null || Find(origin.Id, out _) is not { } entry)
+        {
+            return new TextEdit(new SourceSpan(file, new TextSpan(0, 0)), string.Concat(string.Join('\n', lines), "\n"));
+        }
+
+        var end = entry.Text.EndOfLine(entry.Statement.Span.End);
+        var lineBreak = entry.Text.LineBreakAt(end);
+        var written = new StringBuilder();
+        foreach (var line in lines)
+        {
+            written.Append(lineBreak).Append(line);
+        }
+
+        return new TextEdit(new SourceSpan(entry.File, new TextSpan(end, 0)), written.ToString());
+    }
 
     private OriginEntry? Find(string id, out string part)
     {

@@ -1,7 +1,7 @@
 namespace GroveSpec.Binding.Quantities;
 
 /// <summary>What a number counts.</summary>
-internal enum QuantityKind
+public enum QuantityKind
 {
     /// <summary>A distance.</summary>
     Length,

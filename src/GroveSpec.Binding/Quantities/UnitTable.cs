@@ -1,7 +1,7 @@
 namespace GroveSpec.Binding.Quantities;
 
 /// <summary>The units, how they are written, and what is written in their place.</summary>
-internal static class UnitTable
+public static class UnitTable
 {
     /// <summary>The unit of a word as the language writes it.</summary>
     /// <param name="word">The word.</param>

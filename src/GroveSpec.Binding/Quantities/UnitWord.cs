@@ -1,7 +1,7 @@
 namespace GroveSpec.Binding.Quantities;
 
 /// <summary>A unit that the language knows.</summary>
-internal enum UnitWord
+public enum UnitWord
 {
     /// <summary>No unit was written.</summary>
     None,

@@ -82,7 +82,7 @@ internal sealed class DetailBinder(BindingScope scope)
         return facing.Word is { } word && Choose(word, "a side", Words.Sides) is { } quarter ? new Bearing(quarter * 90) : null;
     }
 
-    private int? Choose(NameSyntax word, string what, string[] words)
+    private int? Choose(NameSyntax word, string what, IReadOnlyList<string> words)
     {
         var index = Words.IndexOf(words, word.Text);
         if (index >= 0)

@@ -35,10 +35,10 @@ internal sealed class FileNames(BindingScope scope)
     private Remedy NewRole(string name)
     {
         var text = scope.Tree.Text;
-        var line = text.Content.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
-        var (at, words) = endOfRoles is { } end
-            ? (end, $"{line}role {name} {{ }}")
-            : (text.Length, text.Length == 0 || text.Content[^1] is '\n' or '\r' ? $"role {name} {{ }}{line}" : $"{line}role {name} {{ }}{line}");
+        var at = endOfRoles is { } end ? text.EndOfLine(end) : text.Length;
+        var line = text.LineBreakAt(at);
+        var isOwnLine = at == 0 || text.Content[at - 1] is '\n' or '\r';
+        var words = $"{(isOwnLine ? "" : line)}role {name} {{ }}{(at == text.Length ? line : "")}";
         return new Remedy($"add the role {Saying.Short(name)}", [new TextEdit(scope.Place(new TextSpan(at, 0)), words)]);
     }
 }

@@ -188,7 +188,7 @@ internal sealed class ProfileBinder(BindingScope scope)
         return false;
     }
 
-    private int? Choose(NameSyntax word, string what, string[] words)
+    private int? Choose(NameSyntax word, string what, IReadOnlyList<string> words)
     {
         var index = Words.IndexOf(words, word.Text);
         if (index >= 0)

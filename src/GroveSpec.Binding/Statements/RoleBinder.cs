@@ -122,7 +122,7 @@ internal sealed class RoleBinder(BindingScope scope, bool isShared)
         }
     }
 
-    private int? Choose(NameSyntax word, string what, string[] words)
+    private int? Choose(NameSyntax word, string what, IReadOnlyList<string> words)
     {
         var index = Words.IndexOf(words, word.Text);
         if (index >= 0)

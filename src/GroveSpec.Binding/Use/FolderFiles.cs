@@ -38,19 +38,16 @@ public sealed class FolderFiles : IFileReader
                 return new FileReading.Outside();
             }
 
-            if (Directory.Exists(real))
+            return FileFacts.Of(real).Kind switch
             {
-                return new FileReading.NotAFile("a folder");
-            }
-
-            if (!File.Exists(real))
-            {
-                return new FileReading.Missing();
-            }
-
-            return FileKind.OtherThanFile(real) is { } what
-                ? new FileReading.NotAFile(what)
-                : ReadAll(real) is { } text ? new FileReading.Found(Path.Combine(folderAsGiven, path), real, text) : new FileReading.TooLarge();
+                FileKind.None => new FileReading.Missing(),
+                FileKind.Regular => ReadAll(real) is { } text ? new FileReading.Found(Path.Combine(folderAsGiven, path), real, text) : new FileReading.TooLarge(),
+                FileKind.Folder => new FileReading.NotAFile("a folder"),
+                FileKind.Pipe => new FileReading.NotAFile("a pipe"),
+                FileKind.Device => new FileReading.NotAFile("a device"),
+                FileKind.Socket => new FileReading.NotAFile("a socket"),
+                _ => new FileReading.NotAFile("no plain file"),
+            };
         }
         catch (UnauthorizedAccessException)
         {

@@ -12,17 +12,18 @@ internal sealed class UsedFiles
     /// <summary>How many files deep a chain is followed.</summary>
     public const int Deepest = 32;
 
-    /// <summary>How many files are read in all.</summary>
+    /// <summary>How many times a file is read in all, whether it is there, is another or is one that was read before.</summary>
     public const int Most = 256;
 
     /// <summary>How many characters all used files may have together.</summary>
-    public const int LargestTogether = 16 * 1024 * 1024;
+    public const int LargestTogether = 4 * 1024 * 1024;
 
     private readonly IFileReader reader;
     private readonly List<Finding> findings;
     private readonly Dictionary<string, UsedFile> read = new(StringComparer.Ordinal);
     private readonly Stack<Open> open = new();
     private int characters;
+    private int asked;
 
     private UsedFiles(IFileReader reader, List<Finding> findings)
     {
@@ -99,7 +100,7 @@ internal sealed class UsedFiles
             return Tell(fault.Check, top, path.Span, fault.Message);
         }
 
-        if (open.Count > Deepest || read.Count >= Most)
+        if (open.Count > Deepest || asked >= Most)
         {
             return Tell(
                 FileDescriptions.UseTooDeep,
@@ -111,6 +112,7 @@ internal sealed class UsedFiles
         }
 
         var name = path.Value.StartsWith("./", StringComparison.Ordinal) ? path.Value[2..] : path.Value;
+        asked++;
         switch (reader.Read(top.Path, name))
         {
             case FileReading.Found found:

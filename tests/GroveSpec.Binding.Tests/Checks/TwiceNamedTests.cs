@@ -51,4 +51,25 @@ public sealed class TwiceNamedTests
         var related = Assert.Single(assessment.Only("twice-named").Related);
         Assert.True(related.Place.Span < assessment.Only("twice-named").Place.Span);
     }
+
+    [Theory]
+    [InlineData("trunk A at 0, 0 mm\ntrunk A at 50, 0 mm\ntrunk A2 at 90, 0 mm", "call it A3")]
+    [InlineData("trunk T1 at 0, 0 mm\ntrunk T1 at 50, 0 mm\ntrunk T2 at 90, 0 mm", "call it T3")]
+    [InlineData("role main { rank 1 }\nrole main { rank 2 }\ntrunk A at 0, 0 mm role main", "call it main2")]
+    [InlineData("task W1 repot on all in spring 2027\ntask W1 feed on all in spring 2028\ntask W2 feed on all in spring 2029", "call it W3")]
+    [InlineData("trunk \u00E9 at 0, 0 mm\ntrunk e\u0301 at 50, 0 mm\ntrunk \u00E92 at 90, 0 mm", "call it e\u03013")]
+    public void The_second_is_offered_the_next_name_that_is_free(string text, string title)
+    {
+        var assessment = Planted.Under(text);
+        var finding = assessment.Only("twice-named");
+        Assert.Equal(title, Assert.Single(finding.Remedies).Title);
+        Assert.Empty(Planted.Of(assessment.Mended(finding)).Found("twice-named"));
+    }
+
+    [Fact]
+    public void Several_of_one_name_are_offered_names_of_their_own()
+    {
+        var assessment = Planted.Under("trunk A at 0, 0 mm\ntrunk A at 50, 0 mm\ntrunk A at 90, 0 mm\ntrunk A at 130, 9 mm");
+        Assert.Equal(["call it A2", "call it A3", "call it A4"], assessment.Found("twice-named").Select(finding => finding.Remedies[0].Title));
+    }
 }

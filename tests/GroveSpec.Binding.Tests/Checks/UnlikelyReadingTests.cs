@@ -14,6 +14,13 @@ public sealed class UnlikelyReadingTests
     }
 
     [Fact]
+    public void A_trunk_that_grew_thinner_little_by_little_is_told_against_its_thickest()
+    {
+        var assessment = Planted.Under("trunk A at 0, 0 mm\nmeasured 2024-10-30 {\n  A diameter 60 mm\n}\nmeasured 2025-10-30 {\n  A diameter 59 mm\n}\nmeasured 2026-10-30 {\n  A diameter 58 mm\n}");
+        Assert.Contains("read 58 mm on 2026-10-30 but 60 mm on 2024-10-30", assessment.Only("unlikely-reading").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_reading_before_the_trunk_was_raised_is_told()
     {
         var assessment = Planted.Under("trunk A at 0, 0 mm raised 2020\nmeasured 2019-10-30 {\n  A diameter 30 mm\n}");

@@ -37,7 +37,7 @@ public sealed class UseCircleTests
             ["c.grove"] = "role lee { rank 1 }\n",
         });
         var assessment = Planted.Under("use \"a.grove\"\nuse \"b.grove\"\n", files);
-        Assert.Empty(assessment.Findings.Where(finding => !finding.Check.IsComposition));
+        Assert.DoesNotContain(assessment.Findings, finding => !finding.Check.IsComposition);
         Assert.Single(assessment.Planting.Roles);
     }
 }

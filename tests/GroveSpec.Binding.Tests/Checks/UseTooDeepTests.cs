@@ -30,4 +30,15 @@ public sealed class UseTooDeepTests
         Assert.Equal(256, assessment.Planting.Roles.Length);
         Assert.NotEmpty(assessment.Found("use-too-deep"));
     }
+
+    [Theory]
+    [InlineData("use \"roles.grove\"\n")]
+    [InlineData("use \"gone.grove\"\n")]
+    public void One_file_named_over_and_over_is_not_read_over_and_over(string statement)
+    {
+        var files = new FilesInMemory(new() { ["roles.grove"] = "role lee { rank 1 }\n" });
+        var assessment = Planted.Under(string.Concat(Enumerable.Repeat(statement, 300)), files);
+        Assert.Equal(256, files.Count);
+        Assert.Equal(44, assessment.Found("use-too-deep").Length);
+    }
 }
