@@ -23,6 +23,15 @@ public sealed record DrawingOptions
     /// </summary>
     public string FaceRules { get; init; } = "";
 
+    /// <summary>Whether the plate is meant for a sheet that is white itself, such as printed paper, so that no tint of its own lies on it.</summary>
+    public bool IsOnWhite { get; init; }
+
+    /// <summary>Whether what was found is told below the plate in sentences; its numbers stand in the drawing either way.</summary>
+    public bool TellsFindings { get; init; } = true;
+
+    /// <summary>What stands as the plate's heading where the planting's name stands above it already; null for the name itself.</summary>
+    public string? Heading { get; init; }
+
     /// <summary>
     /// What the ids inside the plate begin with, a plain word; empty for the plate's own name.
     /// Two plates of one kind in one page need two prefixes.

@@ -39,7 +39,7 @@ public static class FrontPlate
         var hidden = Hidden(view, marks, options.ShowHidden);
         var notes = NoteLines(FrontWords.Notes(state, view, hidden.Count > 0, names.Any));
         var keyTop = notesTop + (notes.Count * NoteLine) + (notes.Count > 0 ? 8 : 0);
-        var key = Plate.LayOutKey(FrontScene.PageWidth, marks.Sentences);
+        var key = Plate.LayOutKey(FrontScene.PageWidth, options.TellsFindings ? marks.Sentences : []);
         var height = keyTop + Plate.HeightOfKey(key) + 34;
 
         var svg = new SvgWriter();
@@ -100,7 +100,7 @@ public static class FrontPlate
             FrontStyle.Sheet(),
             options);
         var unit = hasScale ? HeightScale.UnitOf(scene.TallestMillimetres, options.Units) : null;
-        Plate.WriteHeading(svg, FrontScene.PageWidth, name, state.Planting.Name?.Origin.Id, FrontWords.Remark(view.Frame, unit, options.Units));
+        Plate.WriteHeading(svg, FrontScene.PageWidth, name, state.Planting.Name?.Origin.Id, FrontWords.Remark(view.Frame, unit, options.Units), options);
     }
 
     private static void DrawTrunks(SvgWriter svg, FrontScene scene, double fullness, HashSet<string> hidden)

@@ -18,13 +18,21 @@ public static class PlanPlate
     /// sizes that are not known are assumed by <see cref="Craft.Views.ShownSizes"/>, and an assumed crown is a broken line.
     /// Up to 60 trunks every name is written; beyond, those of the thickest for which there is room.
     /// </returns>
-    public static string Draw(DrawingSubject subject, DrawingOptions options)
+    public static string Draw(DrawingSubject subject, DrawingOptions options) => Write(subject, options).Finish();
+
+    /// <summary>Draws the plate as it is stored in a file.</summary>
+    /// <param name="subject">What is drawn.</param>
+    /// <param name="options">How.</param>
+    /// <returns>What <see cref="Draw"/> gives, in UTF-8 without a byte order mark.</returns>
+    public static byte[] DrawBytes(DrawingSubject subject, DrawingOptions options) => Write(subject, options).FinishBytes();
+
+    private static SvgWriter Write(DrawingSubject subject, DrawingOptions options)
     {
         var state = subject.State;
         var layout = PlanLayout.Of(state, options);
         var marks = FindingMarks.Of(layout, subject.Findings);
         var numbers = marks.Select(mark => mark.Number).Distinct().ToList();
-        var key = Plate.LayOutKey(PlanLayout.PageWidth, numbers.Select(number => subject.Findings[number - 1].Message));
+        var key = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? numbers.Select(number => subject.Findings[number - 1].Message) : []);
         var gaps = GapLines.Of(layout.Trunks, subject.Findings);
         var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units);
         var footTop = layout.PlotBottom;
@@ -32,15 +40,16 @@ public static class PlanPlate
         var keyTop = notesTop + PlanNotes.Height(notes);
         var height = keyTop + Plate.HeightOfKey(key) + 26;
 
-        var svg = new SvgWriter(32768 + (layout.Trunks.Length * 260));
+        var svg = new SvgWriter(32768 + (layout.Trunks.Length * (layout.Detail == PlanDetail.Least ? 128 : 320)));
         var name = PlanWords.Name(state.Planting);
         Plate.Open(
             svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, from above", PlanWords.Description(subject, numbers, options.Units), PlanStyle.Sheet(), options);
-        Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, PlanWords.Remark(state));
+        Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, PlanWords.Remark(state), options);
         var labels = new PlanLabels(layout, gaps, marks, options.Units);
         svg.CoarsePaths = true;
-        Shore.Write(svg, layout, state.Planting.Container?.Origin.Id, name);
+        Shore.WriteBed(svg, layout);
         WriteCrowns(svg, layout);
+        Shore.Write(svg, layout, state.Planting.Container?.Origin.Id, name);
         if (options.ShowBearings)
         {
             BearingDial.Write(svg, layout, labels.Placer);
@@ -62,7 +71,7 @@ public static class PlanPlate
         PlanNotes.Write(svg, notes, notesTop);
         Plate.WriteKey(svg, keyTop, numbers, key);
         Plate.Close(svg);
-        return svg.Finish();
+        return svg;
     }
 
     private static void WriteCrowns(SvgWriter svg, PlanLayout layout)

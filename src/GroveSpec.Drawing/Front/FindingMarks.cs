@@ -115,14 +115,14 @@ internal sealed class FindingMarks
     public void DrawOver(SvgWriter svg, Box room, Func<string, TrunkFigure?> trunkOf, double centre, Box picture)
     {
         var placer = new LabelPlacer(room);
-        var asked = new List<(int Number, Spot Anchor, double Reach)>();
+        var asked = new List<(int Number, Spot[] Starts)>();
         foreach (var (number, finding) in findings)
         {
             if (finding.Check.Name == CentreLine)
             {
                 var y = picture.Top - 4;
                 svg.Line("gs-finding", centre, y, centre, picture.Bottom);
-                Ask(placer, asked, number, new Spot(centre, y), 0, [new(centre, y - 12, 0), new(centre + 14, y, 1), new(centre - 14, y, 1)]);
+                Ask(placer, asked, number, [new Spot(centre, y)], 0, [new(centre, y - 12, 0), new(centre + 14, y, 1), new(centre - 14, y, 1)]);
                 continue;
             }
 
@@ -137,10 +137,13 @@ internal sealed class FindingMarks
         {
             if (places[index] is { } place)
             {
-                var (number, anchor, _) = asked[index];
-                if (place.HasLeader)
+                // A number that does not touch its line has a fine lead to the nearest place of it.
+                var (number, starts) = asked[index];
+                var ring = new Spot(place.Box.CentreX, place.Box.CentreY);
+                var start = starts.MinBy(spot => (spot - ring).Size);
+                if ((start - ring).Size > Plate.RadiusOfMark(number) + 3)
                 {
-                    svg.Line("gs-tick", anchor.X, anchor.Y, place.Box.CentreX, place.Box.CentreY);
+                    svg.Line("gs-finding-leader", start.X, start.Y, ring.X, ring.Y);
                 }
 
                 Plate.WriteMark(svg, place.Box.CentreX, place.Box.CentreY, number, null);
@@ -153,7 +156,7 @@ internal sealed class FindingMarks
         || finding.Figures.Any(figure => figure is Figure.GapInView or Figure.Tops);
 
     private static void Draw(
-        SvgWriter svg, LabelPlacer placer, List<(int Number, Spot Anchor, double Reach)> asked, int number, Figure figure, Func<string, TrunkFigure?> trunkOf)
+        SvgWriter svg, LabelPlacer placer, List<(int Number, Spot[] Starts)> asked, int number, Figure figure, Func<string, TrunkFigure?> trunkOf)
     {
         switch (figure)
         {
@@ -164,22 +167,24 @@ internal sealed class FindingMarks
                 var (start, end) = (left - past, right + past);
                 svg.Line("gs-finding", start.X, start.Y, end.X, end.Y);
                 placer.AvoidLine(start.X, start.Y, end.X, end.Y, 20);
-                Ask(placer, asked, number, end, 0, [new(end.X + 11, end.Y, 0), new(start.X - 11, start.Y, 0.5), .. LabelRequest.Around(end.X, end.Y, 2, 20, 20)]);
+                Ask(placer, asked, number, [end, start], 0, [new(end.X + 11, end.Y, 0), new(start.X - 11, start.Y, 0.5), .. LabelRequest.Around(end.X, end.Y, 2, 20, 20)]);
                 break;
             case Figure.Ring ring when trunkOf(ring.Name) is { } trunk:
                 var (across, up) = ((trunk.FootHalf * 1.25) + 5, (trunk.Dip * 1.3) + 4);
                 svg.BeginPath("gs-finding");
                 new Pen(svg).Ellipse(trunk.Foot, across, up);
                 svg.EndPath();
-                Ask(placer, asked, number, trunk.Foot, across, LabelRequest.Around(trunk.Foot.X, trunk.Foot.Y, across, 20, 20));
+                var edge = Enumerable.Range(0, 24).Select(step => new Spot(trunk.Foot.X + (across * Math.Cos(step * Math.Tau / 24)), trunk.Foot.Y + (up * Math.Sin(step * Math.Tau / 24))));
+                Ask(placer, asked, number, [.. edge], across, LabelRequest.Around(trunk.Foot.X, trunk.Foot.Y, across, 20, 20));
                 break;
         }
     }
 
     private static void Ask(
-        LabelPlacer placer, List<(int Number, Spot Anchor, double Reach)> asked, int number, Spot anchor, double reach, List<LabelCandidate> candidates)
+        LabelPlacer placer, List<(int Number, Spot[] Starts)> asked, int number, Spot[] starts, double reach, List<LabelCandidate> candidates)
     {
         var size = (2 * Plate.RadiusOfMark(number)) + 3;
+        var anchor = reach > 0 ? new Spot(starts.Average(spot => spot.X), starts.Average(spot => spot.Y)) : starts[0];
         placer.Ask(new LabelRequest
         {
             Width = size,
@@ -191,6 +196,6 @@ internal sealed class FindingMarks
             IsRequired = true,
             Candidates = candidates,
         });
-        asked.Add((number, anchor, reach));
+        asked.Add((number, starts));
     }
 }

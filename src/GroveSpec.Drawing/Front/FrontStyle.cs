@@ -19,10 +19,10 @@ internal static class FrontStyle
             .Rule(".gs-patch", "fill:none;stroke:$faint;stroke-width:.8")
             .Rule(".gs-hatch", "fill:none;stroke:$soft;stroke-width:.55;stroke-linecap:round")
             .Rule(".gs-moss", "fill:none;stroke:$soft;stroke-width:.6;stroke-linecap:round")
-            .Rule(".gs-crown", "fill:$leaf;fill-opacity:.45;stroke:$soft;stroke-width:.75;stroke-linejoin:round")
+            .Rule(".gs-foliage", "fill:$leaf;fill-opacity:.45;stroke:$soft;stroke-width:.75;stroke-linejoin:round")
             .Rule(".gs-branch", "fill:$ink;fill-opacity:.7;stroke:none")
-            .Rule(".gs-trunk", "fill:$paper;fill-opacity:1;stroke:$ink;stroke-width:.9;stroke-linejoin:round")
-            .Rule(".gs-bark", "fill:none;stroke:$ink;stroke-width:.6;stroke-linecap:round")
+            .Rule(".gs-bole", "fill:$paper;fill-opacity:1;stroke:$ink;stroke-width:.9;stroke-linejoin:round")
+            .Rule(".gs-furrow", "fill:none;stroke:$ink;stroke-width:.6;stroke-linecap:round")
             .Rule(".gs-fissure", "fill:none;stroke:$ink;stroke-width:.8;stroke-linecap:round")
             .Rule(".gs-root", "fill:none;stroke:$ink;stroke-width:.75;stroke-linecap:round")
             .Rule(".gs-masses", "fill:none;stroke:$soft;stroke-width:.65;stroke-linecap:round")
@@ -33,6 +33,7 @@ internal static class FrontStyle
             .Rule(".gs-hidden", "fill:none;stroke:$ink;stroke-width:.7;stroke-dasharray:2.5 3")
             .Rule(".gs-thread", "fill:none;stroke:$faint;stroke-width:.8")
             .Rule(".gs-other-name", "font-style:italic;fill:$soft;stroke:$paper;stroke-width:4;stroke-linejoin:round;paint-order:stroke")
+            .Rule(".gs-finding-leader", "fill:none;stroke:$attention;stroke-width:.6")
             .Rule(".gs-tick", "fill:none;stroke:$attention;stroke-width:1");
         for (var shade = 1; shade < TrunkPainter.Shades; shade++)
         {

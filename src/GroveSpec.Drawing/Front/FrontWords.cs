@@ -92,12 +92,12 @@ internal static class FrontWords
 
         if (showsHidden)
         {
-            broken.Add("dotted outline: behind another trunk");
+            broken.Add("A dotted outline is behind another trunk.");
         }
 
         if (broken.Count > 0)
         {
-            notes.Add(string.Join(" · ", broken));
+            notes.Add(string.Join(" ", broken));
         }
 
         if (view.Trunks.IsEmpty)

@@ -20,7 +20,7 @@ internal sealed class TrunkPainter(SvgWriter svg, double fullness)
         svg.OpenGroup($"gs-tree gs-far{shade}", trunk.Trunk.Trunk.Origin.Id, fullness > 0 ? DrawnText.Clean(trunk.Trunk.Name) : null);
         if (crown is not null)
         {
-            Path("gs-crown", pen => CrownInk.Mass(pen, crown, fullness >= 0.5 ? 1 : 1 + ((0.5 - fullness) * 2.4)));
+            Path("gs-foliage", pen => CrownInk.Mass(pen, crown, fullness >= 0.5 ? 1 : 1 + ((0.5 - fullness) * 2.4)));
             if (fullness > 0.05 && trunk.Thick > 0.7)
             {
                 Path("gs-branch", pen => CrownInk.Branches(pen, crown));
@@ -42,7 +42,7 @@ internal sealed class TrunkPainter(SvgWriter svg, double fullness)
     /// <param name="crown">Its crown; null for none.</param>
     public void DrawPlanned(TrunkFigure trunk, CrownFigure? crown)
     {
-        svg.OpenGroup("gs-tree gs-planned", trunk.Trunk.Trunk.Origin.Id, DrawnText.Clean(trunk.Trunk.Name));
+        svg.OpenGroup("gs-tree gs-tree-planned", trunk.Trunk.Trunk.Origin.Id, DrawnText.Clean(trunk.Trunk.Name));
         if (crown is not null)
         {
             Path("gs-planned-crown", pen => CrownInk.Mass(pen, crown, 1));
@@ -56,7 +56,7 @@ internal sealed class TrunkPainter(SvgWriter svg, double fullness)
     /// <param name="trunk">The trunk.</param>
     public void DrawRemoved(TrunkFigure trunk)
     {
-        svg.OpenGroup("gs-tree gs-removed", trunk.Trunk.Trunk.Origin.Id, DrawnText.Clean(trunk.Trunk.Name));
+        svg.OpenGroup("gs-tree gs-tree-removed", trunk.Trunk.Trunk.Origin.Id, DrawnText.Clean(trunk.Trunk.Name));
         Path("gs-stump", pen => TrunkInk.Stump(pen, trunk));
         svg.CloseGroup();
     }
@@ -70,8 +70,8 @@ internal sealed class TrunkPainter(SvgWriter svg, double fullness)
     /// <returns>Its part of the key; null for one that stands.</returns>
     public static string? KeyOf(Presence presence) => presence switch
     {
-        Presence.Planned => "thin broken outline: planned",
-        Presence.Removed => "low stump: taken out",
+        Presence.Planned => "A thin broken outline is planned.",
+        Presence.Removed => "A low stump was taken out.",
         _ => null,
     };
 
@@ -80,18 +80,18 @@ internal sealed class TrunkPainter(SvgWriter svg, double fullness)
         var weight = Math.Clamp(0.7 + (trunk.Thick * 0.035), 0.7, 1.7);
         if (fullness <= 0.05)
         {
-            svg.BeginPath("gs-trunk");
+            svg.BeginPath("gs-bole");
             TrunkInk.PlainOutline(new Pen(svg), trunk);
             svg.EndPath();
             return;
         }
 
-        svg.BeginPath("gs-trunk", trunk.Trunk.Diameter?.Origin.Id, weight);
+        svg.BeginPath("gs-bole", trunk.Trunk.Diameter?.Origin.Id, weight);
         TrunkInk.Outline(new Pen(svg), trunk);
         svg.EndPath();
         if (trunk.Thick > 1)
         {
-            Path("gs-bark", pen => TrunkInk.Bark(pen, trunk, fullness));
+            Path("gs-furrow", pen => TrunkInk.Bark(pen, trunk, fullness));
             Path("gs-fissure", pen => TrunkInk.Fissures(pen, trunk));
             Path("gs-hatch", pen => TrunkInk.Shadow(pen, trunk));
             Path("gs-root", pen => TrunkInk.Roots(pen, trunk));

@@ -9,6 +9,8 @@ internal sealed class PlanLabels
 {
     private const double GapText = 12;
     private const double CaptionText = 15;
+    private const double CaptionLine = 17;
+    private const double SteepestLine = 50;
     private readonly PlanLayout layout;
     private readonly List<GapLine> gaps;
     private readonly List<FindingMark> marks;
@@ -18,7 +20,7 @@ internal sealed class PlanLabels
     private readonly List<(int Label, GapLine Gap, string Text, double Turn)> askedGaps = [];
     private LabelPlacement?[] places = [];
     private int captionLabel;
-    private string caption = "";
+    private string[] caption = [];
     private double nameSize;
     private double eyeX;
 
@@ -122,7 +124,11 @@ internal sealed class PlanLabels
         if (places[captionLabel] is { } beside)
         {
             var (x, anchor) = TowardWhatItNames(beside.Box, eyeX);
-            svg.Text("gs-remark", x, beside.Box.CentreY + (CaptionText * 0.255), CaptionText, caption, anchor);
+            for (var line = 0; line < caption.Length; line++)
+            {
+                var y = beside.Box.CentreY + ((line - ((caption.Length - 1) / 2.0)) * CaptionLine);
+                svg.Text("gs-caption", x, y + (CaptionText * 0.255), CaptionText, caption[line], anchor);
+            }
         }
     }
 
@@ -169,6 +175,7 @@ internal sealed class PlanLabels
 
     private void AddObstacles(ViewerEye eye)
     {
+        Placer.Expect(layout.Trunks.Length + 1);
         Placer.Avoid(eye.Box);
         foreach (var trunk in layout.Trunks)
         {
@@ -258,8 +265,8 @@ internal sealed class PlanLabels
     {
         caption = eye.Caption;
         eyeX = eye.X;
-        var width = TextMetrics.ReservedWidth(caption, CaptionText, Face.Italic) + 6;
-        var height = CaptionText * (TextMetrics.Ascent + TextMetrics.Descent);
+        var width = caption.Max(line => TextMetrics.ReservedWidth(line, CaptionText, Face.Italic)) + 6;
+        var height = ((caption.Length - 1) * CaptionLine) + (CaptionText * (TextMetrics.Ascent + TextMetrics.Descent));
         captionLabel = Placer.Ask(new LabelRequest
         {
             Width = width,
@@ -278,19 +285,18 @@ internal sealed class PlanLabels
         foreach (var gap in gaps)
         {
             var text = DrawnLength.Bare(gap.Distance, unit);
-            var turn = Math.Atan2(gap.To.Y - gap.From.Y, gap.To.X - gap.From.X) * 180 / Math.PI;
-            turn = Math.Round(turn > 90 ? turn - 180 : turn <= -90 ? turn + 180 : turn, 1);
-            var (sin, cos) = Math.SinCos(turn * Math.PI / 180);
             var width = TextMetrics.ReservedWidth(text, GapText) + 2;
             const double Height = GapText * 1.1;
             var (first, last) = gap.Free;
-            if ((last - first) * gap.PixelLength < width)
-            {
-                continue;
-            }
+            var slope = Math.Atan2(gap.To.Y - gap.From.Y, gap.To.X - gap.From.X) * 180 / Math.PI;
+            slope = Math.Round(slope > 90 ? slope - 180 : slope <= -90 ? slope + 180 : slope, 1);
 
-            var candidates = new List<LabelCandidate>();
-            foreach (var share in (ReadOnlySpan<double>)[0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74])
+            // Along the line where there is room; upright beside one that is short, or so steep that 66 and 99 would read alike.
+            var isUpright = (last - first) * gap.PixelLength < width || Math.Abs(slope) > SteepestLine;
+            var turn = isUpright ? 0 : slope;
+            var (sin, cos) = Math.SinCos(turn * Math.PI / 180);
+            var candidates = isUpright ? UprightPlaces(gap, slope, width, Height) : new List<LabelCandidate>();
+            foreach (var share in isUpright ? [] : (ReadOnlySpan<double>)[0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74])
             {
                 foreach (var beside in (ReadOnlySpan<double>)[8, -8])
                 {
@@ -310,5 +316,28 @@ internal sealed class PlanLabels
                 Candidates = candidates,
             }), gap, text, turn));
         }
+    }
+
+    private static List<LabelCandidate> UprightPlaces(GapLine gap, double slope, double width, double height)
+    {
+        var (sin, cos) = Math.SinCos(slope * Math.PI / 180);
+        var (first, last) = gap.Free;
+        var clear = (Math.Abs(sin) * width / 2) + (Math.Abs(cos) * height / 2) + 2;
+        var middle = Math.Clamp((first + last) / 2, 0, 1);
+        var spread = Math.Max(0, last - first) * 0.3;
+        var places = new List<LabelCandidate>();
+        for (var step = 0; step < 4; step++)
+        {
+            foreach (var share in (ReadOnlySpan<double>)[middle, middle - spread, middle + spread])
+            {
+                foreach (var side in (ReadOnlySpan<int>)[1, -1])
+                {
+                    var (x, y) = gap.At(share, side * (clear + (step * 4)));
+                    places.Add(new LabelCandidate(x, y, (step * 4) + (share == middle ? 0 : 5)));
+                }
+            }
+        }
+
+        return places;
     }
 }

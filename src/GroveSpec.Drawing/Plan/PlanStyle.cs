@@ -8,8 +8,8 @@ internal static class PlanStyle
     /// <summary>The plan's style.</summary>
     /// <returns>A new sheet.</returns>
     public static StyleSheet Sheet() => new StyleSheet()
-        .Rule(".gs-rim", "fill:$ground;stroke:$ink;stroke-width:2;stroke-linejoin:round")
-        .Rule(".gs-rim-inner", "fill:none;stroke:$soft;stroke-width:.7;stroke-linejoin:round")
+        .Rule(".gs-rim", "fill:none;stroke:$ink;stroke-width:2;stroke-linejoin:round")
+        .Rule(".gs-rim-inner", "fill:$ground;stroke:$soft;stroke-width:.7;stroke-linejoin:round")
         .Rule(".gs-ground", "fill:$ground;stroke:$soft;stroke-width:.9;stroke-dasharray:9 3 2 3;stroke-linejoin:round")
         .Rule(".gs-grit", "fill:none;stroke:$soft;stroke-width:1;stroke-linecap:round")
         .Rule(".gs-grit-coarse", "fill:none;stroke:$soft;stroke-width:1.7;stroke-linecap:round")
@@ -27,6 +27,7 @@ internal static class PlanStyle
         .Rule(".gs-gap", "fill:none;stroke:$soft;stroke-width:.9;stroke-dasharray:.1 3.2;stroke-linecap:round")
         .Rule(".gs-gap-length", "fill:$soft;stroke:$paper;stroke-width:3;stroke-linejoin:round;paint-order:stroke")
         .Rule(".gs-name-gone", "font-style:italic;fill:$soft;stroke:$paper;stroke-width:4;stroke-linejoin:round;paint-order:stroke")
+        .Rule(".gs-caption", "font-style:italic;fill:$soft;stroke:$paper;stroke-width:4;stroke-linejoin:round;paint-order:stroke")
         .Rule(".gs-finding-leader", "fill:none;stroke:$attention;stroke-width:.6")
         .Rule(".gs-eye", "fill:$paper;stroke:$ink;stroke-width:1.1;stroke-linejoin:round")
         .Rule(".gs-iris", "fill:none;stroke:$ink;stroke-width:1.1")

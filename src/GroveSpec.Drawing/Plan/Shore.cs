@@ -5,7 +5,19 @@ namespace GroveSpec.Drawing.Plan;
 /// <summary>Draws the container: its rim as a double line and a stippled shore within; or, without a container, the ground's broken edge.</summary>
 internal static class Shore
 {
-    /// <summary>Writes it.</summary>
+    /// <summary>Writes the bed of soil, which lies below all else.</summary>
+    /// <param name="svg">Where to.</param>
+    /// <param name="layout">The plan.</param>
+    public static void WriteBed(SvgWriter svg, PlanLayout layout)
+    {
+        var rim = layout.RimOnPage;
+        if (rim.Length >= 3)
+        {
+            WriteOutline(svg, layout.IsAsWritten ? "gs-rim-inner" : "gs-ground", layout.IsAsWritten ? Inset(rim, Inward(rim)) : rim);
+        }
+    }
+
+    /// <summary>Writes the rim and the stipple, whose ink stays dark over the wash of the crowns.</summary>
     /// <param name="svg">Where to.</param>
     /// <param name="layout">The plan.</param>
     /// <param name="origin">The id of the container's origin; null where there is no container.</param>
@@ -19,10 +31,9 @@ internal static class Shore
         }
 
         svg.OpenGroup("gs-container", origin);
-        WriteOutline(svg, layout.IsAsWritten ? "gs-rim" : "gs-ground", rim);
         if (layout.IsAsWritten)
         {
-            WriteOutline(svg, "gs-rim-inner", Inset(rim, Inward(rim)));
+            WriteOutline(svg, "gs-rim", rim);
         }
 
         WriteStipple(svg, layout, name);
@@ -101,7 +112,7 @@ internal static class Shore
         }
 
         var start = layout.IsAsWritten ? Inward(rim) + 3 : 4;
-        var deep = Math.Min(70, Math.Min(layout.Extents.Width, layout.Extents.Height) * 0.16);
+        var deep = Math.Min(60, Math.Min(layout.Extents.Width, layout.Extents.Height) * 0.16);
         var drifts = (int)Math.Clamp(around / 42, 12, 64);
         for (var size = 0; size < 2; size++)
         {
@@ -109,14 +120,15 @@ internal static class Shore
             svg.BeginPath(size == 0 ? "gs-grit" : "gs-grit-coarse");
             for (var drift = 0; drift < drifts; drift++)
             {
-                var middle = hand.Next() * around;
+                // A drift to each stretch of the rim, so that no stretch is left bare by chance.
+                var middle = (drift + hand.Next()) * around / drifts;
                 var dots = size == 0 ? 2 + (int)(hand.Next() * 6) : 1 + (int)(hand.Next() * 2);
                 for (var dot = 0; dot < dots; dot++)
                 {
                     var along = middle + hand.Between(-22, 22);
                     var depth = hand.Next() * hand.Next();
-                    var (x, y) = Within(rim, lengths, around, along, start + (depth * deep), sign);
-                    if (!IsOnATrunk(layout, x, y))
+                    var (x, y, side) = Within(rim, lengths, around, along, start + (depth * deep), sign);
+                    if (!IsOnATrunk(layout, x, y) && IsInside(rim, side - 1, x, y, start, sign) && IsInside(rim, side + 1, x, y, start, sign))
                     {
                         svg.MoveTo(x, y);
                         svg.LineTo(x + 0.1, y);
@@ -147,7 +159,15 @@ internal static class Shore
         return false;
     }
 
-    private static (double X, double Y) Within((double X, double Y)[] rim, double[] lengths, double around, double along, double inward, int sign)
+    // Near a corner a dot that is inside one side may be beyond the next.
+    private static bool IsInside((double X, double Y)[] rim, int side, double x, double y, double least, int sign)
+    {
+        var from = rim[(side + rim.Length) % rim.Length];
+        var (inwardX, inwardY) = Normal(from, rim[(side + rim.Length + 1) % rim.Length], sign);
+        return ((x - from.X) * inwardX) + ((y - from.Y) * inwardY) >= least - 0.01;
+    }
+
+    private static (double X, double Y, int Side) Within((double X, double Y)[] rim, double[] lengths, double around, double along, double inward, int sign)
     {
         along = ((along % around) + around) % around;
         var side = Array.BinarySearch(lengths, along);
@@ -157,6 +177,6 @@ internal static class Shore
         var before = side == 0 ? 0 : lengths[side - 1];
         var share = (along - before) / Math.Max(1e-9, lengths[side] - before);
         var (x, y) = Normal(from, to, sign);
-        return (from.X + ((to.X - from.X) * share) + (x * inward), from.Y + ((to.Y - from.Y) * share) + (y * inward));
+        return (from.X + ((to.X - from.X) * share) + (x * inward), from.Y + ((to.Y - from.Y) * share) + (y * inward), side);
     }
 }

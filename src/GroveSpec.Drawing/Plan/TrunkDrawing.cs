@@ -94,17 +94,23 @@ internal static class TrunkDrawing
 
     private static void WriteOutline(SvgWriter svg, DrawnTrunk trunk, string? origin)
     {
-        var hand = Wobble.Of(trunk.Name, "bark");
         var width = trunk.State.Presence == Presence.Standing ? Math.Min(BarkWidth(trunk.Radius), trunk.Radius * 0.8) : 0;
-        svg.BeginPath(
-            trunk.State.Presence switch
-            {
-                Presence.Removed => "gs-removed",
-                Presence.Planned => "gs-planned",
-                _ => "gs-section",
-            },
-            origin,
-            width);
+        var kind = trunk.State.Presence switch
+        {
+            Presence.Removed => "gs-removed",
+            Presence.Planned => "gs-planned",
+            _ => "gs-section",
+        };
+
+        // A hand that swerves by a twentieth of so little is not seen.
+        if (trunk.Radius < 4)
+        {
+            svg.Circle(kind, trunk.X, trunk.Y, trunk.Radius - (width / 2), origin, width);
+            return;
+        }
+
+        var hand = Wobble.Of(trunk.Name, "bark");
+        svg.BeginPath(kind, origin, width);
         ClosedCurve.WriteRing(svg, trunk.X, trunk.Y, trunk.Radius - (width / 2), hand.NextUndulation(), 0.05, trunk.Radius < 5 ? 5 : 7);
         svg.EndPath();
     }

@@ -18,7 +18,10 @@ internal sealed class ViewerEye
         // On the page the back is up; the eye looks the opposite way from where it stands.
         (towardX, towardY) = (-layout.ViewedFrom.Rightward, layout.ViewedFrom.Backward);
         origin = planting.Viewed?.Origin.Id;
-        Caption = Words(planting, units);
+        var words = Words(planting, units);
+
+        // Beside the planting there is little room to the page's edge: a line for each part.
+        Caption = Math.Abs(towardX) > 0.7 ? [.. words.Select((part, index) => index < words.Count - 1 ? part + "," : part)] : [string.Join(", ", words)];
         var (x, y) = Start(layout);
         X = x;
         Y = y;
@@ -32,8 +35,8 @@ internal sealed class ViewerEye
     /// <summary>The eye's middle, downward.</summary>
     public double Y { get; }
 
-    /// <summary>What is said of it.</summary>
-    public string Caption { get; }
+    /// <summary>What is said of it, in lines.</summary>
+    public string[] Caption { get; }
 
     /// <summary>The eye and its arrow.</summary>
     public Box Box => Box.About(X, Y, (2 * HalfWidth) + 4, (2 * HalfHeight) + 4).With(Box.About(ArrowEndX, ArrowEndY, 10, 10));
@@ -169,7 +172,7 @@ internal sealed class ViewerEye
         return farthest;
     }
 
-    private static string Words(Planting planting, UnitSystem units)
+    private static List<string> Words(Planting planting, UnitSystem units)
     {
         var viewed = planting.Viewed;
         var from = viewed?.From ?? Bearing.Front;
@@ -181,12 +184,17 @@ internal sealed class ViewerEye
             270 => "from the left",
             _ => $"from {DrawnLength.Plain(from.Degrees, 1)}°",
         };
-        var words = $"seen {side}";
+        var words = new List<string> { $"seen {side}" };
         if (viewed?.Distance is { } distance)
         {
-            words += $", {DrawnLength.Text(distance, units)} away";
+            words.Add($"{DrawnLength.Text(distance, units)} away");
         }
 
-        return viewed?.EyeHeight is { } eye ? $"{words}, eye at {DrawnLength.Text(eye, units)}" : words;
+        if (viewed?.EyeHeight is { } eye)
+        {
+            words.Add($"eye at {DrawnLength.Text(eye, units)}");
+        }
+
+        return words;
     }
 }

@@ -129,13 +129,21 @@ internal static class DrawnText
     /// <param name="sizePixels">The size of its letters.</param>
     /// <param name="face">The face.</param>
     /// <param name="mostLines">The most lines; what is left over ends the last with an ellipsis.</param>
-    /// <returns>At least one line; a word too long for a line is shortened.</returns>
+    /// <returns>At least one line; a word too long for a line is shortened; a number and its unit count as one word.</returns>
     public static List<string> Wrapped(string text, double widthPixels, double sizePixels, Face face = Face.Regular, int mostLines = int.MaxValue)
     {
         var lines = new List<string>();
         var line = "";
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        for (var index = 0; index < words.Length; index++)
         {
+            // A number and its unit stay together.
+            var word = words[index];
+            if (index + 1 < words.Length && char.IsAsciiDigit(word[^1]) && IsUnit(words[index + 1]))
+            {
+                word = $"{word} {words[++index]}";
+            }
+
             var longer = line.Length == 0 ? word : $"{line} {word}";
             if (line.Length > 0 && TextMetrics.ReservedWidth(longer, sizePixels, face) > widthPixels)
             {
@@ -155,6 +163,9 @@ internal static class DrawnText
         lines.Add(Shortened(line, widthPixels, sizePixels, face));
         return lines;
     }
+
+    // A full stop or comma may follow.
+    private static bool IsUnit(string word) => word.AsSpan().TrimEnd(".,;:)") is "mm" or "cm" or "m" or "in" or "ft" or "deg" or "%";
 
     private static bool IsPlain(string text)
     {

@@ -33,6 +33,10 @@ internal sealed class LabelPlacer
         labelsByCell = new List<int>[columns * rows];
     }
 
+    /// <summary>Makes room for obstacles that are to come.</summary>
+    /// <param name="count">How many at least.</param>
+    public void Expect(int count) => obstacles.EnsureCapacity(obstacles.Count + count);
+
     /// <summary>Keeps labels off a box.</summary>
     /// <param name="box">The box.</param>
     /// <param name="cost">What it costs to stand on it; infinity where none may.</param>

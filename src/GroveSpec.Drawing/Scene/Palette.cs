@@ -12,6 +12,9 @@ internal static class Palette
     /// <summary>On paper.</summary>
     public static readonly string[] Light = ["#26302b", "#6f7a72", "#b9c0b8", "#fcfbf7", "#fff", "#dfe5da", "#9a3324"];
 
+    /// <summary>On a white sheet: no tint on the paper, all else as on quiet paper.</summary>
+    public static readonly string[] White = ["#26302b", "#6f7a72", "#b9c0b8", "#fff", "#fff", "#dfe5da", "#9a3324"];
+
     /// <summary>On a dark page: the attention is light enough for small text (7:1 against the ground by the WCAG 2 formula).</summary>
     public static readonly string[] Dark = ["#e4e7df", "#a3ada5", "#566059", "#191d1a", "#1f2421", "#39443b", "#f0917f"];
 

@@ -53,7 +53,7 @@ internal static class Plate
         svg.Raw("-desc\">");
         svg.Escaped(description);
         svg.Raw("</desc>\n");
-        style.WriteTo(svg, options.FaceRules);
+        style.WriteTo(svg, options.FaceRules, options.IsOnWhite ? Palette.White : Palette.Light);
         svg.Rectangle("gs-paper", new Box(0, 0, width, height));
     }
 
@@ -67,9 +67,11 @@ internal static class Plate
     /// <param name="name">The planting's name as written.</param>
     /// <param name="nameOrigin">Where it was written; null where nowhere.</param>
     /// <param name="remark">The line below, cleaned.</param>
-    public static void WriteHeading(SvgWriter svg, double width, string name, string? nameOrigin, string remark)
+    /// <param name="options">How the plate is drawn; a heading of theirs stands in the name's place.</param>
+    public static void WriteHeading(SvgWriter svg, double width, string name, string? nameOrigin, string remark, DrawingOptions options)
     {
         var room = width - (2 * Margin);
+        (name, nameOrigin) = options.Heading is { } heading ? (heading, null) : (name, nameOrigin);
         var clean = DrawnText.Clean(name);
         var shown = DrawnText.Shortened(clean, room, 28);
         var shownRemark = DrawnText.Shortened(remark, room, 15, Face.Italic);

@@ -37,7 +37,8 @@ internal sealed class StyleSheet
     /// <summary>Writes the style element.</summary>
     /// <param name="svg">Where to.</param>
     /// <param name="faceRules">Rules that go first, trusted.</param>
-    public void WriteTo(SvgWriter svg, string faceRules)
+    /// <param name="light">The colours that hold unless the page is dark or printed.</param>
+    public void WriteTo(SvgWriter svg, string faceRules, string[] light)
     {
         svg.Raw("<style>\n");
         if (faceRules.Length > 0)
@@ -46,7 +47,7 @@ internal sealed class StyleSheet
             svg.Raw("\n");
         }
 
-        WriteColours(svg, Palette.Light);
+        WriteColours(svg, light);
         svg.Raw("@media (prefers-color-scheme:dark){");
         WriteColours(svg, Palette.Dark);
         svg.Raw("}\n@media print{");
@@ -60,7 +61,7 @@ internal sealed class StyleSheet
             while (rest.Length > 0)
             {
                 var end = rest.IndexOf(';');
-                WriteDeclaration(svg, end < 0 ? rest : rest[..end]);
+                WriteDeclaration(svg, end < 0 ? rest : rest[..end], light);
                 rest = end < 0 ? [] : rest[(end + 1)..];
                 svg.Raw(rest.Length > 0 ? ";" : "");
             }
@@ -85,7 +86,7 @@ internal sealed class StyleSheet
         svg.Raw("}");
     }
 
-    private static void WriteDeclaration(SvgWriter svg, ReadOnlySpan<char> declaration)
+    private static void WriteDeclaration(SvgWriter svg, ReadOnlySpan<char> declaration, string[] light)
     {
         var dollar = declaration.IndexOf('$');
         if (dollar < 0)
@@ -101,7 +102,7 @@ internal sealed class StyleSheet
         {
             if (role.SequenceEqual(Palette.Roles[i]))
             {
-                svg.Raw(Palette.Light[i]);
+                svg.Raw(light[i]);
             }
         }
 

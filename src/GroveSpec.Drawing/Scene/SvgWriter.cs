@@ -1,14 +1,18 @@
 using System.Buffers;
+using System.Text;
 
 namespace GroveSpec.Drawing.Scene;
 
 /// <summary>
-/// Writes SVG straight into a pooled buffer: one element a line, numbers with at most two decimals and no trailing zeros,
+/// Writes SVG in UTF-8 straight into a pooled buffer: one element a line, numbers with at most two decimals and no trailing zeros,
 /// the same bytes for the same calls. Coordinates are pixels at the plate's own size.
 /// </summary>
 internal sealed class SvgWriter
 {
-    private char[] buffer;
+    private static readonly SearchValues<char> NeedCare = SearchValues.Create(
+        [.. "&<>\"'\ufffe\uffff", .. Range('\0', '\x1f'), .. Range('\x7f', '\x9f'), .. Range('\ud800', '\udfff')]);
+
+    private byte[] buffer;
     private int length;
     private long penX;
     private long penY;
@@ -18,10 +22,10 @@ internal sealed class SvgWriter
     private double grain = 100;
 
     /// <summary>Starts an empty text.</summary>
-    /// <param name="capacity">How many characters are likely to be written.</param>
-    public SvgWriter(int capacity = 1 << 15) => buffer = ArrayPool<char>.Shared.Rent(capacity);
+    /// <param name="capacity">How many bytes are likely to be written.</param>
+    public SvgWriter(int capacity = 1 << 15) => buffer = ArrayPool<byte>.Shared.Rent(capacity);
 
-    /// <summary>How many characters have been written.</summary>
+    /// <summary>How many bytes have been written.</summary>
     public int Length => length;
 
     /// <summary>Writes path coordinates in tenths of a pixel instead of hundredths, where many small things must stay small.</summary>
@@ -35,11 +39,18 @@ internal sealed class SvgWriter
     /// <returns>All that was written.</returns>
     public string Finish()
     {
-        var text = new string(buffer, 0, length);
-        ArrayPool<char>.Shared.Return(buffer);
-        buffer = [];
-        length = 0;
+        var text = Encoding.UTF8.GetString(buffer, 0, length);
+        GiveBack();
         return text;
+    }
+
+    /// <summary>Takes the text as it is stored in a file, and gives the buffer back; the writer is of no use afterwards.</summary>
+    /// <returns>All that was written, in UTF-8 without a byte order mark.</returns>
+    public byte[] FinishBytes()
+    {
+        var bytes = buffer.AsSpan(0, length).ToArray();
+        GiveBack();
+        return bytes;
     }
 
     /// <summary>Takes back all that was written since a place: an element that turned out to hold nothing.</summary>
@@ -50,26 +61,27 @@ internal sealed class SvgWriter
     /// <param name="markup">The markup.</param>
     public void Raw(ReadOnlySpan<char> markup)
     {
-        Need(markup.Length);
-        markup.CopyTo(buffer.AsSpan(length));
-        length += markup.Length;
+        Need(markup.Length * 3);
+        length += Encoding.UTF8.GetBytes(markup, buffer.AsSpan(length));
     }
 
     /// <summary>Writes any text so that it is nothing but text, in an element or in a quoted attribute.</summary>
     /// <param name="text">The text; characters that XML 1.0 forbids become U+FFFD, line ends and tabs become spaces.</param>
     public void Escaped(ReadOnlySpan<char> text)
     {
-        for (var i = 0; i < text.Length; i++)
+        while (!text.IsEmpty)
         {
-            var c = text[i];
-            if (char.IsHighSurrogate(c) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
+            var plain = text.IndexOfAny(NeedCare);
+            if (plain != 0)
             {
-                Need(2);
-                buffer[length++] = c;
-                buffer[length++] = text[++i];
+                var run = plain < 0 ? text : text[..plain];
+                Raw(run);
+                text = text[run.Length..];
                 continue;
             }
 
+            var c = text[0];
+            var isPair = char.IsHighSurrogate(c) && text.Length > 1 && char.IsLowSurrogate(text[1]);
             switch (c)
             {
                 case '&': Raw("&amp;"); break;
@@ -78,9 +90,10 @@ internal sealed class SvgWriter
                 case '"': Raw("&quot;"); break;
                 case '\'': Raw("&#39;"); break;
                 case '\t' or '\n' or '\r': One(' '); break;
-                case < ' ' or (>= '\x7f' and <= '\x9f') or '\ufffe' or '\uffff': One('\ufffd'); break;
-                default: One(char.IsSurrogate(c) ? '\ufffd' : c); break;
+                default: Raw(isPair ? text[..2] : "\ufffd"); break;
             }
+
+            text = text[(isPair ? 2 : 1)..];
         }
     }
 
@@ -139,9 +152,15 @@ internal sealed class SvgWriter
     /// <param name="y">Centre, downward.</param>
     /// <param name="radius">Radius.</param>
     /// <param name="origin">The id of the fact it stands for; null for none.</param>
-    public void Circle(string cls, double x, double y, double radius, string? origin = null)
+    /// <param name="strokeWidth">Its weight where the class does not say; 0 for the class's own.</param>
+    public void Circle(string cls, double x, double y, double radius, string? origin = null, double strokeWidth = 0)
     {
         Open("circle", cls, origin);
+        if (strokeWidth > 0)
+        {
+            Attribute("stroke-width", strokeWidth);
+        }
+
         Attribute("cx", x);
         Attribute("cy", y);
         Attribute("r", radius);
@@ -318,6 +337,24 @@ internal sealed class SvgWriter
     /// <summary>Ends the path.</summary>
     public void EndPath() => Raw("\"/>\n");
 
+    private static char[] Range(char first, char last)
+    {
+        var range = new char[last - first + 1];
+        for (var index = 0; index < range.Length; index++)
+        {
+            range[index] = (char)(first + index);
+        }
+
+        return range;
+    }
+
+    private void GiveBack()
+    {
+        ArrayPool<byte>.Shared.Return(buffer);
+        buffer = [];
+        length = 0;
+    }
+
     private void Open(string element, string cls, string? origin)
     {
         One('<');
@@ -371,7 +408,7 @@ internal sealed class SvgWriter
     // A minus sign parts two numbers by itself, and so does the letter before the first one.
     private void Separate(long next = 0)
     {
-        if (next >= 0 && !char.IsAsciiLetter(buffer[length - 1]) && buffer[length - 1] != '"')
+        if (next >= 0 && !char.IsAsciiLetter((char)buffer[length - 1]) && buffer[length - 1] != '"')
         {
             One(' ');
         }
@@ -385,7 +422,7 @@ internal sealed class SvgWriter
         Need(24);
         if (value < 0)
         {
-            buffer[length++] = '-';
+            buffer[length++] = (byte)'-';
             value = -value;
         }
 
@@ -399,11 +436,11 @@ internal sealed class SvgWriter
 
         if (part > 0)
         {
-            buffer[length++] = '.';
-            buffer[length++] = (char)('0' + (part / 10));
+            buffer[length++] = (byte)'.';
+            buffer[length++] = (byte)('0' + (part / 10));
             if (part % 10 != 0)
             {
-                buffer[length++] = (char)('0' + (part % 10));
+                buffer[length++] = (byte)('0' + (part % 10));
             }
         }
     }
@@ -411,7 +448,7 @@ internal sealed class SvgWriter
     private void One(char c)
     {
         Need(1);
-        buffer[length++] = c;
+        buffer[length++] = (byte)c;
     }
 
     private void Need(int more)
@@ -421,9 +458,9 @@ internal sealed class SvgWriter
             return;
         }
 
-        var larger = ArrayPool<char>.Shared.Rent(Math.Max(buffer.Length * 2, length + more));
+        var larger = ArrayPool<byte>.Shared.Rent(Math.Max(buffer.Length * 2, length + more));
         buffer.AsSpan(0, length).CopyTo(larger);
-        ArrayPool<char>.Shared.Return(buffer);
+        ArrayPool<byte>.Shared.Return(buffer);
         buffer = larger;
     }
 }

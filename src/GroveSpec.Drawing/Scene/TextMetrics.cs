@@ -5,12 +5,12 @@ namespace GroveSpec.Drawing.Scene;
 /// <summary>How much room text takes, from the widths of EB Garamond and a careful guess for letters it lacks.</summary>
 internal static class TextMetrics
 {
-    /// <summary>The families to set text in, the first that is there.</summary>
-    public const string Families = "'EB Garamond',Garamond,Georgia,'Times New Roman',serif";
+    /// <summary>The families to set text in, the first that is there; all of them with lining numerals, as far as they have a choice.</summary>
+    public const string Families = "'EB Garamond',Garamond,'Times New Roman',serif";
 
     /// <summary>
     /// How much wider than measured a box for text is kept, so that the widest of the usual fallback faces still fits.
-    /// Georgia runs about a quarter wider than EB Garamond (from memory).
+    /// A wide face that a system may give for serif runs about a quarter wider than EB Garamond (from memory).
     /// </summary>
     public const double Reserve = 1.3;
 

@@ -18,6 +18,15 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
     public const double StageHeight = 40;
 
     private const double StageText = 13;
+    private const double HatchStep = 10;
+
+    // Strokes of 9 and gaps of 12: see the style. A shift that is no part of their sum keeps neighbours out of step.
+    private const double HatchPeriod = 21;
+    private const double HatchShift = 8;
+    private const double OverTheEnd = 40;
+
+    // A name is kept more room than it is likely to take: it counts as inside its band when the likely width is.
+    private const double ShareInside = 0.85;
     private const double MostYearsOfStages = 5.2;
     private const double MostYearsOfFrosts = 8;
 
@@ -27,6 +36,34 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
     /// <returns>True where there are bands to name.</returns>
     public static bool ShowsStages(TimeAxis axis, TreeYear year) =>
         axis.Years <= MostYearsOfStages && !year.Spans(new DateInterval(axis.Start, axis.End.PlusDays(-1))).IsEmpty;
+
+    /// <summary>The frosts that are drawn.</summary>
+    /// <param name="axis">The days across the page.</param>
+    /// <param name="year">The year of the planting's tree.</param>
+    /// <returns>Each day with a word for it, a year's last frost before its first; none over so many years that the stars would crowd.</returns>
+    public static List<(LocalDate Day, string Word)> Frosts(TimeAxis axis, TreeYear year)
+    {
+        var frosts = new List<(LocalDate Day, string Word)>();
+        if (axis.Years > MostYearsOfFrosts)
+        {
+            return frosts;
+        }
+
+        for (var number = axis.Start.Year - 1; number <= axis.End.Year + 1; number++)
+        {
+            if (year.LastFrost(number) is { } last && axis.Shows(last))
+            {
+                frosts.Add((last, "last frost"));
+            }
+
+            if (year.FirstFrost(number) is { } first && axis.Shows(first))
+            {
+                frosts.Add((first, "first frost"));
+            }
+        }
+
+        return frosts;
+    }
 
     /// <summary>Draws years, months and ticks.</summary>
     /// <param name="svg">Where to.</param>
@@ -82,18 +119,7 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
             }
         }
 
-        svg.BeginPath("gs-tl-hatch");
-        foreach (var span in spans.Where(span => span.Stage == Stage.Dormant))
-        {
-            var right = axis.At(span.Days.End.PlusDays(1));
-            for (var x = axis.At(span.Days.Start) + 4; x < right - 1; x += 7)
-            {
-                svg.MoveTo(x, top);
-                svg.LineTo(x, bottom);
-            }
-        }
-
-        svg.EndPath();
+        DrawRest(svg, spans, top, bottom);
         svg.BeginPath("gs-tl-edge");
         foreach (var span in spans)
         {
@@ -112,25 +138,7 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
     /// <param name="taken">Boxes at the foot that are taken already; the words beside the stars are added.</param>
     public void DrawFrosts(SvgWriter svg, double top, double bottom, List<Box> taken)
     {
-        if (axis.Years > MostYearsOfFrosts)
-        {
-            return;
-        }
-
-        var frosts = new List<(LocalDate Day, string Word)>();
-        for (var number = axis.Start.Year - 1; number <= axis.End.Year + 1; number++)
-        {
-            if (year.LastFrost(number) is { } last && axis.Shows(last))
-            {
-                frosts.Add((last, "last frost"));
-            }
-
-            if (year.FirstFrost(number) is { } first && axis.Shows(first))
-            {
-                frosts.Add((first, "first frost"));
-            }
-        }
-
+        var frosts = Frosts(axis, year);
         if (frosts.Count == 0)
         {
             return;
@@ -161,21 +169,50 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
         svg.EndPath();
         foreach (var (day, word) in frosts)
         {
-            var words = $"{word}, {DayWords.Brief(day, day)}";
-            var width = TextMetrics.ReservedWidth(words, Plate.SmallText, Face.Italic);
-            var x = axis.Noon(day);
-            foreach (var left in new[] { x + 9, x - 9 - width })
+            if (!WriteFrost(svg, axis.Noon(day), y, $"{word}, {DayWords.Brief(day, day)}", taken))
             {
-                var box = new Box(left, y - 9, left + width, y + 7);
-                if (box.Left >= axis.Left - 40 && box.Right <= axis.Right && !taken.Exists(other => other.Grown(3).Overlaps(box)))
-                {
-                    taken.Add(box);
-                    var isRight = left > x;
-                    svg.Text("gs-remark", isRight ? left : x - 9, y + 4, Plate.SmallText, words, isRight ? TextAnchor.Start : TextAnchor.End);
-                    break;
-                }
+                WriteFrost(svg, axis.Noon(day), y, word, taken);
             }
         }
+    }
+
+    // To the right of its star, else to its left; what lies beyond the ends of the axis is free at the foot.
+    private static bool WriteFrost(SvgWriter svg, double x, double y, string words, List<Box> taken)
+    {
+        var width = TextMetrics.ReservedWidth(words, Plate.SmallText, Face.Italic);
+        foreach (var left in new[] { x + 9, x - 9 - width })
+        {
+            var box = new Box(left, y - 9, left + width, y + 7);
+            if (box.Left >= Plate.Margin && box.Right <= TimelineLayout.Width - (Plate.Margin / 3) && !taken.Exists(other => other.Grown(3).Overlaps(box)))
+            {
+                taken.Add(box);
+                var isRight = left > x;
+                svg.Text("gs-remark", isRight ? left : x - 9, y + 4, Plate.SmallText, words, isRight ? TextAnchor.Start : TextAnchor.End);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // The tree's rest is hatched with an engraver's broken strokes, each row shifted against the last, so that no bars stand in print.
+    private void DrawRest(SvgWriter svg, IReadOnlyList<StageSpan> spans, double top, double bottom)
+    {
+        svg.BeginPath("gs-tl-hatch");
+        foreach (var span in spans.Where(span => span.Stage == Stage.Dormant))
+        {
+            var (left, right) = (axis.At(span.Days.Start), axis.At(span.Days.End.PlusDays(1)));
+            var strokes = Math.Max(1, (int)((right - left) / HatchStep));
+            var step = (right - left) / strokes;
+            for (var stroke = 0; stroke < strokes; stroke++)
+            {
+                var x = left + ((stroke + 0.5) * step);
+                svg.MoveTo(x, top + (stroke * HatchShift % HatchPeriod));
+                svg.LineTo(x, bottom);
+            }
+        }
+
+        svg.EndPath();
     }
 
     private IEnumerable<(LocalDate Day, double Depth)> Ticks()
@@ -232,7 +269,10 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
         {
             var left = Math.Max(axis.Left, axis.At(LocalDate.Max(axis.Start, new LocalDate(number, 1, 1))));
             var right = axis.At(LocalDate.Min(axis.End, new LocalDate(number + 1, 1, 1)));
-            if (right - left >= TextMetrics.ReservedWidth("2000", 15) + 6)
+
+            // The last year's name may run on over the end of the axis, where nothing else stands.
+            var room = number == axis.End.PlusDays(-1).Year ? axis.Right + OverTheEnd - left : right - left;
+            if (right > left && room >= TextMetrics.ReservedWidth("2000", 15) + 6)
             {
                 svg.Text("gs-tl-year", left + 4, y - 24, 15, number.ToString());
             }
@@ -307,7 +347,7 @@ internal sealed class AxisMarks(TimeAxis axis, TreeYear year, bool isSouthern)
     {
         var width = TextMetrics.ReservedWidth(word, StageText, Face.Italic);
         var (left, right) = (axis.At(span.Days.Start), axis.At(span.Days.End.PlusDays(1)));
-        return (Math.Clamp((left + right) / 2, axis.Left + (width / 2), axis.Right - (width / 2)), width, right - left >= width);
+        return (Math.Clamp((left + right) / 2, axis.Left + (width / 2), axis.Right - (width / 2)), width, right - left >= width * ShareInside);
     }
 
     private static bool Write(SvgWriter svg, List<Box> taken, double x, double width, double baseline, string word)

@@ -28,12 +28,13 @@ public static class DayWords
         : from.Month != to.Month ? $"{from.Day} {Month(from.Month)} to {Day(to)}"
         : $"{from.Day} to {Day(to)}";
 
-    /// <summary>The same in little room and without the year: "1–30 Nov", "27 Nov – 3 Jan".</summary>
+    /// <summary>The same in little room and without the year, unless they are a year or more apart: "1–30 Nov", "27 Nov – 3 Jan", "1 Mar 2029 – 31 Mar 2030".</summary>
     /// <param name="from">The first.</param>
     /// <param name="to">The last.</param>
     /// <returns>The words.</returns>
     internal static string Brief(LocalDate from, LocalDate to) =>
         from == to ? $"{from.Day} {Month(from.Month)[..3]}"
+        : to >= from.PlusMonths(11) ? $"{from.Day} {Month(from.Month)[..3]} {from.Year} – {to.Day} {Month(to.Month)[..3]} {to.Year}"
         : from.Month == to.Month && from.Year == to.Year ? $"{from.Day}–{to.Day} {Month(to.Month)[..3]}"
         : $"{from.Day} {Month(from.Month)[..3]} – {to.Day} {Month(to.Month)[..3]}";
 }

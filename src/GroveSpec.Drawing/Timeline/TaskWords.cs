@@ -86,7 +86,7 @@ public static class TaskWords
         UndatedReason.Circle => "waits, in the end, on itself",
         UndatedReason.UnknownStage => "the site or the species does not tell when that stage comes",
         UndatedReason.NoStart => "nothing says from when",
-        UndatedReason.Contradiction => "its times have no day in common",
+        UndatedReason.Contradiction => "what is said of its time cannot all hold",
         UndatedReason.OutOfCalendar => "too far off to reckon",
         _ => "no time is written down",
     };

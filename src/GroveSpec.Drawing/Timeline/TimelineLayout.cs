@@ -17,7 +17,10 @@ internal sealed class TimelineLayout
     public const double RowText = 15.5;
 
     /// <summary>The most room for a task's name.</summary>
-    public const double MostName = 84;
+    public const double MostName = 140;
+
+    /// <summary>The most room for a kind of work and a task's name together.</summary>
+    public const double MostKind = 240;
 
     /// <summary>The room between two columns of words.</summary>
     public const double ColumnGap = 12;
@@ -26,10 +29,10 @@ internal sealed class TimelineLayout
     public const double GroupGap = 10;
 
     /// <summary>The size of the letters in the sentences below.</summary>
-    public const double UndatedText = 14;
+    public const double SentenceText = 13.5;
 
     /// <summary>The step from line to line of those sentences.</summary>
-    public const double UndatedLine = 20;
+    public const double SentenceLine = 18;
 
     private const int MostUndatedTold = 40;
     private const int MostUndatedLines = 12;
@@ -39,7 +42,8 @@ internal sealed class TimelineLayout
 
     /// <summary>Lays a timeline out.</summary>
     /// <param name="subject">What is drawn.</param>
-    public TimelineLayout(DrawingSubject subject)
+    /// <param name="tellsFindings">Whether the findings are told below.</param>
+    public TimelineLayout(DrawingSubject subject, bool tellsFindings = true)
     {
         var planting = subject.State.Planting;
         Day = subject.State.Date;
@@ -50,7 +54,7 @@ internal sealed class TimelineLayout
         Rows = RowOrder.Of(planting, dated);
         RowHeight = Rows.Count switch { <= 14 => 36, <= 40 => 30, _ => 25 };
         MarkHalf = (RowHeight / 2) - 6;
-        KindWidth = Math.Min(200, Rows.Select(row => TextMetrics.ReservedWidth(row.Kind, RowText) + 10 + Math.Min(MostName, TextMetrics.ReservedWidth(row.Name, Plate.SmallText))).DefaultIfEmpty(0).Max());
+        KindWidth = Math.Min(MostKind, Rows.Select(row => TextMetrics.ReservedWidth(row.Kind, RowText) + 10 + Math.Min(MostName, TextMetrics.ReservedWidth(row.Name, Plate.SmallText))).DefaultIfEmpty(0).Max());
         TargetWidth = Math.Min(130, Rows.Select(row => TextMetrics.ReservedWidth(row.Target, RowText, Face.Italic)).DefaultIfEmpty(0).Max());
 
         var y = Plate.HeadingFoot + 20;
@@ -71,12 +75,16 @@ internal sealed class TimelineLayout
             y += Day is null ? 40 : 58;
         }
 
+        NotesTop = y;
+        NoteLines = Axis is null ? [] : DrawnText.Wrapped(TimelineNotes.Of(Rows, Axis, Year, Day), Width - (2 * Plate.Margin), SentenceText, Face.Italic, 4);
+        y += (NoteLines.Count * SentenceLine) + (NoteLines.Count > 0 ? 8 : 0);
         UndatedTop = y;
         UndatedLines = LayOutUndated(planting, dated);
-        y += (UndatedLines.Count * UndatedLine) + (UndatedLines.Count > 0 ? 12 : 0);
+        y += (UndatedLines.Count * SentenceLine) + (UndatedLines.Count > 0 ? 12 : 0);
         KeyTop = y;
         KeyNumbers = [];
-        Key = Plate.LayOutKey(Width, NumberFindings(subject));
+        var sentences = NumberFindings(subject);
+        Key = Plate.LayOutKey(Width, tellsFindings ? sentences : []);
         Height = Math.Ceiling(y + Plate.HeightOfKey(Key) + 26);
         Remark = Axis is null ? "the tree’s year and the work in it"
             : $"the tree’s year and the work in it, {MonthOf(Axis.Start)} to {MonthOf(Axis.End.PlusDays(-1))}";
@@ -123,6 +131,12 @@ internal sealed class TimelineLayout
 
     /// <summary>The lower edge of the rows.</summary>
     public double RowsBottom { get; }
+
+    /// <summary>Where the sentences that explain the marks begin.</summary>
+    public double NotesTop { get; }
+
+    /// <summary>Those sentences, in lines.</summary>
+    public List<string> NoteLines { get; }
 
     /// <summary>Where the sentences about tasks without a date begin.</summary>
     public double UndatedTop { get; }
@@ -186,7 +200,7 @@ internal sealed class TimelineLayout
         var told = undated.Take(MostUndatedTold).Select(task =>
             $"{DrawnText.Isolated(TaskWords.Kind(task.Task))} {DrawnText.Isolated(task.Task.Name)} ({DrawnText.Clean(TaskWords.Undated(task))})");
         var more = undated.Count > MostUndatedTold ? $"; and {undated.Count - MostUndatedTold} more" : "";
-        return DrawnText.Wrapped($"Without a date yet: {string.Join("; ", told)}{more}.", Width - (2 * Plate.Margin), UndatedText, Face.Italic, MostUndatedLines);
+        return DrawnText.Wrapped($"Without a date yet: {string.Join("; ", told)}{more}.", Width - (2 * Plate.Margin), SentenceText, Face.Italic, MostUndatedLines);
     }
 
     private List<string> NumberFindings(DrawingSubject subject)

@@ -14,17 +14,18 @@ public static class TimelinePlate
     /// <returns>The SVG, the same for the same planting. Tasks without a date are told in words below the rows; a planting without tasks gives a plate that says so.</returns>
     public static string Draw(DrawingSubject subject, DrawingOptions options)
     {
-        var layout = new TimelineLayout(subject);
+        var layout = new TimelineLayout(subject, options.TellsFindings);
         var svg = new SvgWriter(4096 + (layout.Rows.Count * 1600));
         var title = $"{layout.Name}: the tree’s year and the work in it";
         Plate.Open(svg, "timeline", TimelineLayout.Width, layout.Height, title, Description(layout), TimelineStyle.Sheet(), options);
-        Plate.WriteHeading(svg, TimelineLayout.Width, layout.Name, subject.State.Planting.Name?.Origin.Id, layout.Remark);
+        Plate.WriteHeading(svg, TimelineLayout.Width, layout.Name, subject.State.Planting.Name?.Origin.Id, layout.Remark, options);
         if (layout.Axis is { } axis)
         {
             DrawRows(svg, layout, axis);
         }
 
-        DrawUndated(svg, layout);
+        DrawSentences(svg, layout.NoteLines, layout.NotesTop);
+        DrawSentences(svg, layout.UndatedLines, layout.UndatedTop);
         Plate.WriteKey(svg, layout.KeyTop, layout.KeyNumbers, layout.Key);
         Plate.Close(svg);
         return svg.Finish();
@@ -57,7 +58,7 @@ public static class TimelinePlate
         for (var index = 0; index < layout.Rows.Count; index++)
         {
             var row = layout.Rows[index];
-            svg.OpenGroup("gs-tl-task", row.Dated.Task.Origin.Id, Sentence(row, marks.IsLate(row.Dated)));
+            svg.OpenGroup("gs-tl-task", row.Dated.Task.Origin.Id, Sentence(row, TaskMarks.IsLate(row.Dated, layout.Day)));
             DrawNames(svg, layout, row, layout.RowMiddle(index));
             marks.Draw(svg, row.Dated, places[index], layout.MarkHalf);
             var right = DrawNumbers(svg, layout, axis, index, places[index]);
@@ -99,9 +100,22 @@ public static class TimelinePlate
         var baseline = y + 5;
         var name = DrawnText.Shortened(row.Name, TimelineLayout.MostName, Plate.SmallText);
         var nameWidth = TextMetrics.ReservedWidth(name, Plate.SmallText);
-        var kind = DrawnText.Shortened(row.Kind, layout.KindWidth - nameWidth - 8, TimelineLayout.RowText);
+        var room = layout.KindWidth - nameWidth - 8;
         var target = DrawnText.Shortened(row.Target, layout.TargetWidth, TimelineLayout.RowText, Face.Italic);
-        svg.Text("gs-tl-kind", Plate.Margin, baseline, TimelineLayout.RowText, kind);
+        if (TextMetrics.ReservedWidth(row.Kind, TimelineLayout.RowText) <= room || layout.RowHeight < 30)
+        {
+            svg.Text("gs-tl-kind", Plate.Margin, baseline, TimelineLayout.RowText, DrawnText.Shortened(row.Kind, room, TimelineLayout.RowText));
+        }
+        else
+        {
+            // The grower's own words for another kind of work may take two lines.
+            var lines = DrawnText.Wrapped(row.Kind, room, Plate.SmallText, Face.Regular, 2);
+            for (var line = 0; line < lines.Count; line++)
+            {
+                svg.Text("gs-tl-kind", Plate.Margin, y + 4 + ((line - ((lines.Count - 1) / 2.0)) * 13), Plate.SmallText, lines[line]);
+            }
+        }
+
         svg.Text("gs-number", Plate.Margin + layout.KindWidth, baseline, Plate.SmallText, name, TextAnchor.End);
         svg.Text("gs-remark", Plate.Margin + layout.KindWidth + TimelineLayout.ColumnGap + layout.TargetWidth, baseline, TimelineLayout.RowText, target, TextAnchor.End);
     }
@@ -119,23 +133,40 @@ public static class TimelinePlate
         return x;
     }
 
-    // The days in few words beside the mark, where neither a tendril nor the day's line runs through them.
+    // The days in few words beside the mark, where neither a tendril nor the day's line runs through them. What is late says so there too.
     private static void DrawWhen(SvgWriter svg, TimelineLayout layout, TimeAxis axis, Tendrils tendrils, int index, MarkSpan place, double right)
     {
-        var words = BriefWhen(layout.Rows[index].Dated);
-        var width = TextMetrics.ReservedWidth(words, Plate.SmallText);
-        foreach (var left in new[] { right + 9, place.Left - 9 - width })
+        var dated = layout.Rows[index].Dated;
+        var brief = BriefWhen(dated);
+        foreach (var words in TaskMarks.IsLate(dated, layout.Day) ? (ReadOnlySpan<string>)[$"{brief}, not marked done", "not marked done", "not done"] : [brief])
         {
-            var box = new Box(left, place.Y - 9, left + width, place.Y + 8);
-            var isClear = box.Left >= axis.Left + 2 && box.Right <= axis.Right - 2 && !tendrils.Touches(index, box.Grown(4))
-                && !(layout.Day is { } day && axis.Shows(day) && axis.Noon(day) > box.Left - 3 && axis.Noon(day) < box.Right + 3);
-            if (isClear)
+            if (DrawBeside(svg, layout, axis, tendrils, index, place, right, words))
             {
-                var isRight = left > place.Left;
-                svg.Text("gs-tl-when", isRight ? left : place.Left - 9, place.Y + 4, Plate.SmallText, words, isRight ? TextAnchor.Start : TextAnchor.End);
                 return;
             }
         }
+    }
+
+    private static bool DrawBeside(
+        SvgWriter svg, TimelineLayout layout, TimeAxis axis, Tendrils tendrils, int index, MarkSpan place, double right, string words)
+    {
+        var width = TextMetrics.ReservedWidth(words, Plate.SmallText);
+        var today = layout.Day is { } day && axis.Shows(day) ? axis.Noon(day) : double.NaN;
+
+        // A line of the day just behind the mark is stepped over.
+        var past = today > right && today - right < 60 ? today : right;
+        foreach (var left in new[] { right + 9, place.Left - 9 - width, past + 9 })
+        {
+            var box = new Box(left, place.Y - 9, left + width, place.Y + 8);
+            if (box.Left >= axis.Left + 2 && box.Right <= axis.Right - 2 && !tendrils.Touches(index, box.Grown(4)) && !(today > box.Left - 3 && today < box.Right + 3))
+            {
+                var isRight = left > place.Left;
+                svg.Text("gs-tl-when", isRight ? left : place.Left - 9, place.Y + 4, Plate.SmallText, words, isRight ? TextAnchor.Start : TextAnchor.End);
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static string BriefWhen(DatedTask dated)
@@ -143,7 +174,8 @@ public static class TimelinePlate
         var window = dated.Window!.Value;
         if (dated.Repeats.Length > 0)
         {
-            return dated.Repeats.Length == 1 ? DayWords.Brief(dated.Repeats[0], dated.Repeats[0]) : $"{dated.Repeats.Length} times{(dated.RepeatsGoOn ? " and on" : "")}";
+            var times = dated.Task.Done.IsEmpty ? "times" : "more";
+            return dated.Repeats.Length == 1 ? DayWords.Brief(dated.Repeats[0], dated.Repeats[0]) : $"{dated.Repeats.Length} {times}{(dated.RepeatsGoOn ? " and on" : "")}";
         }
 
         return window switch
@@ -163,13 +195,12 @@ public static class TimelinePlate
         return $"{row.Name}: {row.Kind}{target}, {TaskWords.When(row.Dated)}{late}{note}";
     }
 
-    private static void DrawUndated(SvgWriter svg, TimelineLayout layout)
+    private static void DrawSentences(SvgWriter svg, List<string> lines, double top)
     {
-        var y = layout.UndatedTop;
-        foreach (var line in layout.UndatedLines)
+        foreach (var line in lines)
         {
-            svg.Text("gs-remark", Plate.Margin, y + 12, TimelineLayout.UndatedText, line);
-            y += TimelineLayout.UndatedLine;
+            svg.Text("gs-remark", Plate.Margin, top + 12, TimelineLayout.SentenceText, line);
+            top += TimelineLayout.SentenceLine;
         }
     }
 

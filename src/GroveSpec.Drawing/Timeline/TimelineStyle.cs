@@ -14,7 +14,7 @@ internal static class TimelineStyle
         .Rule(".gs-tl-band-faint", "fill:$leaf;fill-opacity:.28")
         .Rule(".gs-tl-band", "fill:$leaf;fill-opacity:.4")
         .Rule(".gs-tl-band-deep", "fill:$leaf;fill-opacity:.68")
-        .Rule(".gs-tl-hatch", "fill:none;stroke:$faint;stroke-width:.45")
+        .Rule(".gs-tl-hatch", "fill:none;stroke:$faint;stroke-width:.6;stroke-dasharray:9 12;stroke-linecap:round")
         .Rule(".gs-tl-edge", "fill:none;stroke:$faint;stroke-width:.6")
         .Rule(".gs-tl-row", "fill:none;stroke:$faint;stroke-width:.8")
         .Rule(".gs-tl-frost", "fill:none;stroke:$soft;stroke-width:1;stroke-dasharray:.1 4;stroke-linecap:round")

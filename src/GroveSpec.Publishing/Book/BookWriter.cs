@@ -72,7 +72,7 @@ public static class BookWriter
 
     private static void WriteContents(HtmlText body, ImmutableArray<Assessment> plantings)
     {
-        body.Element("h1", $"{plantings.Length} plantings").Raw("<nav aria-label=\"Plantings\"><ol class=\"contents\">\n");
+        body.Element("h1", $"{plantings.Length} plantings").Raw("<nav class=\"contents-list\" aria-label=\"Plantings\"><ol class=\"contents\">\n");
         for (var index = 0; index < plantings.Length; index++)
         {
             body.Raw($"<li><a href=\"#planting-{index + 1}\">").Own(NameOf(plantings[index])).Raw("</a></li>\n");
@@ -92,13 +92,13 @@ public static class BookWriter
         }
 
         var subject = new DrawingSubject(planting.State, planting.Findings);
-        var drawing = new DrawingOptions { Units = options.Units };
+        var drawing = new DrawingOptions { Units = options.Units, TellsFindings = false };
         body.Raw("<div class=\"plates\">\n");
-        WritePlate(body, styles, PlanPlate.Draw(subject, drawing with { IdPrefix = $"p{index + 1}-plan-" }));
-        WritePlate(body, styles, FrontPlate.Draw(subject, drawing with { IdPrefix = $"p{index + 1}-front-" }));
+        WritePlate(body, styles, PlanPlate.Draw(subject, drawing with { IdPrefix = $"p{index + 1}-plan-", Heading = "From above" }));
+        WritePlate(body, styles, FrontPlate.Draw(subject, drawing with { IdPrefix = $"p{index + 1}-front-", Heading = "As it is seen" }));
         if (!planting.Planting.Tasks.IsEmpty)
         {
-            WritePlate(body, styles, TimelinePlate.Draw(subject, drawing with { IdPrefix = $"p{index + 1}-year-" }));
+            WritePlate(body, styles, TimelinePlate.Draw(subject, drawing with { IdPrefix = $"p{index + 1}-year-", Heading = "Through the year" }));
         }
 
         body.Raw("</div>\n");

@@ -20,6 +20,10 @@ internal static class FindingsSection
         {
             page.Element("p", "Nothing.");
         }
+        else
+        {
+            page.Element("p class=\"remark\"", "The numbers are those in the drawings.");
+        }
 
         var numbered = planting.Findings.Select((finding, index) => (Finding: finding, Number: index + 1));
         foreach (var group in numbered.GroupBy(one => one.Finding.Check.Name, StringComparer.Ordinal))

@@ -44,18 +44,27 @@ internal static class PageStyle
         .v-gone{fill:none;stroke:var(--soft);stroke-width:1;stroke-dasharray:3 2.5}
         .v-mark{fill:none;stroke:var(--attention);stroke-width:1.3;stroke-dasharray:9 3 1.5 3}
         .v-dot{fill:var(--attention);stroke:none}
-        @media (max-width:40rem){html{font-size:16px}.check{grid-template-columns:1fr}table{display:block;overflow-x:auto}}
+        @media (max-width:40rem){html{font-size:16px}.check{grid-template-columns:1fr}table{display:block;overflow-x:auto}figure{overflow-x:auto}figure svg{width:44rem}}
         @page{margin:16mm 15mm}
         @media print{
         :root{--ink:#000;--soft:#333;--faint:#999;--paper:#fff;--leaf:#fff;--attention:#000}
         html{font-size:10.5pt}
         body{max-width:none;padding:0}
-        h2,h3,caption{break-after:avoid}
+        h2{margin-top:2rem}
+        table{margin-bottom:1rem}
+        h2,h3,caption,h2+p,h3+p{break-after:avoid}
+        .check{break-inside:auto}
+        .check li:first-child{break-before:avoid}
+        .why,.source{break-before:avoid;break-inside:avoid}
+        .imprint{margin-top:.5rem;break-before:avoid}
+        .imprint p{margin:0}
         figure{break-inside:avoid}
         figure svg{max-height:225mm}
-        thead{display:table-header-group}
+        .plates figure:first-child svg{max-height:180mm}
+        thead{display:table-header-group;break-after:avoid}
         tr,li{break-inside:avoid}
-        .planting+.planting{break-before:page;border:0;margin:0;padding:0}
+        tbody tr:nth-child(-n+2),tbody tr:last-child{break-before:avoid}
+        .planting+.planting,.contents-list+.planting{break-before:page;border:0;margin:0;padding:0}
         .plates figure+figure{break-before:page}
         }
         """;

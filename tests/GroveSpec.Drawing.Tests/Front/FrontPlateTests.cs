@@ -93,9 +93,9 @@ public sealed class FrontPlateTests
     {
         var plate = new PlateReader(Draw(SaltBank()));
 
-        Assert.Equal("trunk:G", plate.Of("gs-planned").Single().Attribute("data-origin")!.Value);
-        Assert.Equal("trunk:F", plate.Of("gs-removed").Single().Attribute("data-origin")!.Value);
-        Assert.Contains(plate.Labels, label => label.Text == "thin broken outline: planned · low stump: taken out");
+        Assert.Equal("trunk:G", plate.Of("gs-tree-planned").Single().Attribute("data-origin")!.Value);
+        Assert.Equal("trunk:F", plate.Of("gs-tree-removed").Single().Attribute("data-origin")!.Value);
+        Assert.Contains(plate.Labels, label => label.Text == "A thin broken outline is planned. A low stump was taken out.");
     }
 
     [Fact]
@@ -185,7 +185,7 @@ public sealed class FrontPlateTests
         var plate = new PlateReader(Draw(planting));
 
         AssertLabelsAreFree(plate, $"{apart} mm apart");
-        foreach (var trunk in plate.Of("gs-trunk"))
+        foreach (var trunk in plate.Of("gs-bole"))
         {
             var numbers = trunk.Attribute("d")!.Value[1..].Split(['c', 'l'], 2)[0].Replace("-", " -", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries);
             Assert.InRange(double.Parse(numbers[0]), 0, plate.Page.Right);
@@ -217,8 +217,8 @@ public sealed class FrontPlateTests
         };
         var plate = new PlateReader(Draw(planting, Finding("hidden-trunk", hostile, [hostile], new Figure.Ring(hostile))));
 
-        Assert.Empty(plate.Root.Descendants().Where(element => element.Name.LocalName == "script"));
-        Assert.Single(plate.Root.DescendantsAndSelf().Where(element => element.Name.LocalName == "svg"));
+        Assert.DoesNotContain(plate.Root.Descendants(), element => element.Name.LocalName == "script");
+        Assert.Single(plate.Root.DescendantsAndSelf(), element => element.Name.LocalName == "svg");
         Assert.DoesNotContain(plate.Root.DescendantsAndSelf().SelectMany(element => element.Attributes()), attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
         AssertLabelsAreFree(plate, "hostile");
     }
@@ -260,7 +260,7 @@ public sealed class FrontPlateTests
         var planting = SaltBank() with { Trunks = [Trunk("A", 0, 0, 20, 400)], Viewed = null };
         var plate = new PlateReader(Draw(planting));
         var levels = plate.Labels.Where(label => label.Class == "gs-number").ToDictionary(label => label.Text, label => label.Box.Bottom);
-        var pieces = plate.Of("gs-trunk").Single().Attribute("d")!.Value;
+        var pieces = plate.Of("gs-bole").Single().Attribute("d")!.Value;
 
         // The trunk's outline begins at its base on the left, which stands on the scale's nought.
         var foot = double.Parse(pieces[1..pieces.IndexOf('c', StringComparison.Ordinal)].Split(' ')[1]);

@@ -292,12 +292,56 @@ public sealed class PlanPlateTests
         Assert.Contains("102", lengths);
     }
 
+    [Fact]
+    public void The_length_of_a_steep_or_short_gap_stands_upright_and_that_of_a_flat_one_along_it()
+    {
+        static XElement Length(double x, double y) => new PlateReader(Draw(Plantings.Trunk("A", 0, 0, 20, 200), Plantings.Trunk("B", x, y, 20, 200), Plantings.Trunk("C", -400, -300, 20, 200)))
+            .Of("gs-gap-length").First();
+        Assert.Null(Length(5, 99).Attribute("transform"));
+        Assert.NotNull(Length(95, 28).Attribute("transform"));
+        Assert.Equal("99", Length(99, 0).Value);
+        Assert.Equal("36", Length(36, 0).Value);
+        Assert.Null(Length(36, 3).Attribute("transform"));
+    }
+
+    [Fact]
+    public void The_rim_is_inked_over_the_wash_of_the_crowns()
+    {
+        var drawing = Draw(Plantings.SaltBank());
+        var order = new[] { "class=\"gs-rim-inner\"", "class=\"gs-crown", "class=\"gs-rim\"", "class=\"gs-trunk\"" }.Select(mark => drawing.IndexOf(mark, StringComparison.Ordinal)).ToArray();
+        Assert.DoesNotContain(-1, order);
+        Assert.Equal(order.Order(), order);
+    }
+
+    [Fact]
+    public void Grit_lies_within_the_rim_in_every_corner()
+    {
+        var planting = new Planting
+        {
+            Name = new("Corners", Origin.Default),
+            Container = new Container.Rectangle(Plantings.Millimetres(300), Plantings.Millimetres(200)) { Depth = Plantings.Millimetres(40), Origin = new Origin("head:container") },
+        };
+        var reader = new PlateReader(Draw(new DrawingSubject(planting.StateOn(null), [])));
+        var inner = PlateReader.Pieces(reader.Of("gs-rim-inner").Single().Attribute("d")!.Value);
+        var grit = PlateReader.Pieces(reader.Of("gs-grit").Single().Attribute("d")!.Value);
+        Assert.NotEmpty(grit);
+        Assert.All(grit, dot => Assert.True(
+            dot.FromX > inner.Min(p => p.FromX) && dot.FromX < inner.Max(p => p.FromX) && dot.FromY > inner.Min(p => p.FromY) && dot.FromY < inner.Max(p => p.FromY)));
+    }
+
     private static void AssertTrunksAreOnThePage(string svg)
     {
         var reader = new PlateReader(svg);
-        foreach (var path in reader.Of("gs-bark").Concat(reader.Of("gs-section")))
+        foreach (var trunk in reader.Of("gs-bark").Concat(reader.Of("gs-section")))
         {
-            var start = path.Attribute("d")!.Value[1..].Split('c')[0].Replace("-", " -", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            if (trunk.Name.LocalName == "circle")
+            {
+                Assert.InRange(double.Parse(trunk.Attribute("cx")!.Value, CultureInfo.InvariantCulture), 0, reader.Page.Right);
+                Assert.InRange(double.Parse(trunk.Attribute("cy")!.Value, CultureInfo.InvariantCulture), 0, reader.Page.Bottom);
+                continue;
+            }
+
+            var start = trunk.Attribute("d")!.Value[1..].Split('c')[0].Replace("-", " -", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries);
             Assert.InRange(double.Parse(start[0], CultureInfo.InvariantCulture), 0, reader.Page.Right);
             Assert.InRange(double.Parse(start[1], CultureInfo.InvariantCulture), 0, reader.Page.Bottom);
         }

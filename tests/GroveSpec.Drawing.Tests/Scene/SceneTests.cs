@@ -49,7 +49,7 @@ public sealed class SceneTests
         svg.Raw("\">");
         svg.Escaped(text);
         svg.Raw("</t>");
-        var root = System.Xml.Linq.XDocument.Parse(svg.Finish()).Root!;
+        var root = System.Xml.Linq.XDocument.Parse(svg.Finish(), System.Xml.Linq.LoadOptions.PreserveWhitespace).Root!;
         return !root.HasElements && root.Attributes().Count() == 1 && root.Value == root.Attribute("a")!.Value;
     });
 
@@ -76,6 +76,16 @@ public sealed class SceneTests
             && DrawnText.Wrapped(clean, width, 12, Face.Regular, 3) is { Count: >= 1 and <= 3 } lines
             && lines.TrueForAll(line => TextMetrics.ReservedWidth(line, 12) <= Math.Max(width, 30));
     });
+
+    [Fact]
+    public void A_number_is_never_parted_from_its_unit_at_the_end_of_a_line()
+    {
+        for (var width = 60; width < 400; width += 3)
+        {
+            var lines = DrawnText.Wrapped("It stands 12 mm off, within 4 % of 3.5 in. Move it by 29 mm, or 120 deg round.", width, 12);
+            Assert.All(lines.Skip(1), line => Assert.DoesNotMatch("^(mm|%|in|deg)", line));
+        }
+    }
 
     [Fact]
     public void Widths_are_those_of_the_face()
@@ -115,7 +125,7 @@ public sealed class SceneTests
     public void Each_colour_is_written_for_renderers_with_and_without_properties()
     {
         var svg = new SvgWriter();
-        new StyleSheet().Rule(".gs-x", "fill:none;stroke:$ink").WriteTo(svg, "@font-face{}");
+        new StyleSheet().Rule(".gs-x", "fill:none;stroke:$ink").WriteTo(svg, "@font-face{}", Palette.Light);
         var style = svg.Finish();
         Assert.StartsWith("<style>\n@font-face{}\n.gs{--gs-ink:#26302b;", style, StringComparison.Ordinal);
         Assert.Contains(".gs-x{fill:none;stroke:#26302b;stroke:var(--gs-ink)}", style, StringComparison.Ordinal);

@@ -70,6 +70,42 @@ public sealed class TimelinePlateTests
     }
 
     [Fact]
+    public void What_is_late_says_so_without_colour()
+    {
+        Assert.DoesNotContain(Texts(Draw(SaltBank.Planting())), text => text.Value.EndsWith("not marked done", StringComparison.Ordinal));
+        Assert.Contains(Texts(Draw(SaltBank.Planting(), new(2027, 3, 1))), text => text.Value.EndsWith("not marked done", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_marks_that_are_drawn_are_explained_and_no_others()
+    {
+        var all = NotesOf(SaltBank.Planting());
+        Assert.Contains("A leaf runs", all, StringComparison.Ordinal);
+        Assert.Contains("Beads are", all, StringComparison.Ordinal);
+        Assert.Contains("A tendril leads", all, StringComparison.Ordinal);
+        Assert.DoesNotContain("What is filled is done", all, StringComparison.Ordinal);
+        var one = NotesOf(SaltBank.Planting() with
+        {
+            Tasks = [SaltBank.Task("F", TaskKind.Feed, SaltBank.On("A"), new TimeClause.FromTo(new Moment.Day(new(2027, 5, 1)), new Moment.Day(new(2027, 6, 1))) { Origin = new("x") })],
+        });
+        Assert.Contains("A leaf runs", one, StringComparison.Ordinal);
+        Assert.DoesNotContain("Beads are", one, StringComparison.Ordinal);
+        Assert.DoesNotContain("A tendril leads", one, StringComparison.Ordinal);
+
+        static string NotesOf(Planting planting) => string.Join(' ', new TimelineLayout(new DrawingSubject(planting.StateOn(Today), [])).NoteLines);
+    }
+
+    [Fact]
+    public void A_long_kind_of_work_takes_two_lines_rather_than_lose_its_end()
+    {
+        var planting = SaltBank.Planting() with
+        {
+            Tasks = [SaltBank.Task("sand", TaskKind.Other, SaltBank.On("A"), new TimeClause.FromTo(new Moment.Day(new(2027, 5, 1)), new Moment.Day(new(2027, 6, 1))) { Origin = new("x") }) with { OtherKind = "sweep the path and renew its sand before spring comes" }],
+        };
+        Assert.Equal(["sweep the path and renew its sand", "before spring comes"], Texts(Draw(planting)).Where(text => (string?)text.Attribute("class") == "gs-tl-kind").Select(text => text.Value));
+    }
+
+    [Fact]
     public void A_planting_without_tasks_says_so()
     {
         var drawing = Draw(SaltBank.Planting() with { Tasks = [] });
