@@ -1,0 +1,6 @@
+using GroveSpec.LanguageServer.Protocol;
+
+namespace GroveSpec.LanguageServer.Features.Drawings;
+
+/// <summary>The edits that move a trunk, what they do in a sentence, and where it comes to stand in the picture; or why it is not moved.</summary>
+internal sealed record DragResult(int Version, TextEdit[] Edits, string? Says = null, double? X = null, double? Y = null, string? Refusal = null);

@@ -1,0 +1,6 @@
+using GroveSpec.LanguageServer.Protocol;
+
+namespace GroveSpec.LanguageServer.Features.Drawings;
+
+/// <summary>Which picture of which document: plan, front or timeline.</summary>
+internal sealed record DrawParams(TextDocumentIdentifier TextDocument, string View);

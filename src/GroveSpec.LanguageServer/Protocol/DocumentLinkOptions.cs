@@ -1,0 +1,4 @@
+namespace GroveSpec.LanguageServer.Protocol;
+
+/// <summary>How links come.</summary>
+internal sealed record DocumentLinkOptions(bool? ResolveProvider = null);

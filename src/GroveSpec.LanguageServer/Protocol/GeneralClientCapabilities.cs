@@ -1,0 +1,4 @@
+namespace GroveSpec.LanguageServer.Protocol;
+
+/// <summary>What holds for all.</summary>
+internal sealed record GeneralClientCapabilities(string[]? PositionEncodings = null);

@@ -1,0 +1,4 @@
+namespace GroveSpec.LanguageServer.Protocol;
+
+/// <summary>A text in plain words or in Markdown.</summary>
+internal sealed record MarkupContent(string Kind, string Value);

@@ -1,0 +1,6 @@
+using System.Text.Json;
+
+namespace GroveSpec.LanguageServer.Protocol;
+
+/// <summary>A note of progress.</summary>
+internal sealed record ProgressParams(JsonElement Token, WorkDoneProgress Value);

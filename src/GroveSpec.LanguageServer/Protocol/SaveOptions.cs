@@ -1,0 +1,4 @@
+namespace GroveSpec.LanguageServer.Protocol;
+
+/// <summary>What comes with a save.</summary>
+internal sealed record SaveOptions(bool? IncludeText = null);

@@ -1,0 +1,4 @@
+namespace GroveSpec.LanguageServer.Protocol;
+
+/// <summary>Since which answer.</summary>
+internal sealed record SemanticTokensDeltaParams(TextDocumentIdentifier TextDocument, string PreviousResultId);

@@ -1,0 +1,4 @@
+namespace GroveSpec.LanguageServer.Protocol;
+
+/// <summary>Which document.</summary>
+internal sealed record TextDocumentIdentifier(string Uri);

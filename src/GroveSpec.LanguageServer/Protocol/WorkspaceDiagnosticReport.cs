@@ -1,0 +1,4 @@
+namespace GroveSpec.LanguageServer.Protocol;
+
+/// <summary>The findings of the workspace.</summary>
+internal sealed record WorkspaceDiagnosticReport(WorkspaceDocumentDiagnosticReport[] Items);

@@ -1,0 +1,4 @@
+namespace GroveSpec.LanguageServer.Protocol;
+
+/// <summary>What holds for folders.</summary>
+internal sealed record WorkspaceOptions(WorkspaceFoldersServerCapabilities? WorkspaceFolders = null);
