@@ -14,7 +14,7 @@ internal static class GroveProgram
     public const string FaultVariable = "GROVESPEC_FAULTS";
 
     /// <summary>The program's version.</summary>
-    public static string Version => typeof(GroveProgram).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "unknown";
+    public static string Version => typeof(GroveProgram).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "unknown";
 
     /// <summary>Runs it.</summary>
     /// <param name="words">The words of the command line.</param>

@@ -29,8 +29,10 @@ internal static class ProgramHelp
           book    makes one page of everything, ready to print
           tidy    prints them in the usual layout
           start   writes a first planting
+          language-server   serves an editor
 
-        Each takes files, or folders searched for .grove; - reads standard input.
+        The first four take files, or folders searched for .grove; - reads standard
+        input.
         grovespec COMMAND --help tells more; grovespec --version names the version.
 
         Ends with 0 when nothing fails the run, 1 when findings do, 2 when the

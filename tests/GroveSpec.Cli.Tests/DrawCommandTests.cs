@@ -77,4 +77,18 @@ public sealed class DrawCommandTests : IDisposable
         Assert.Equal(ExitStatus.Good, work.Run("book", "a.grove", "--output", "a.html").Status);
         Assert.Equal(answer.Output, work.Read("a.html"));
     }
+
+    [Fact]
+    public void More_trunks_than_any_planting_has_are_told_and_neither_drawn_nor_bound_in_a_book()
+    {
+        using var work = new Workplace();
+        work.Write("a.grove", "planting \"P\"\n" + string.Concat(Enumerable.Range(0, 20_001).Select(index => $"trunk T{index} at {index % 200 * 30}, {index / 200 * 30} mm\n")));
+        foreach (var command in new[] { "draw", "book" })
+        {
+            var answer = work.Run(command, "a.grove", "--output", "made.svg");
+            Assert.Equal(ExitStatus.Findings, answer.Status);
+            Assert.Contains("20,001 trunks stand here", answer.Errors, StringComparison.Ordinal);
+            Assert.False(File.Exists(work["made.svg"]));
+        }
+    }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using GroveSpec.Cli.Files;
 
 namespace GroveSpec.Cli.Tests;
@@ -128,6 +129,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
+    [UnsupportedOSPlatform("windows")]
     public void A_protected_file_is_not_replaced()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows() || Environment.IsPrivilegedProcess, "The superuser and Windows know no such protection.");
@@ -164,6 +166,24 @@ public sealed class FileTests : IDisposable
         made.WaitForExit();
         work.Write("a.grove", Plantings.Quiet);
         Assert.Equal(["./a.grove"], InputSearch.Find(["."], work.Folder).Files.Select(file => file.Name));
+    }
+
+    [Fact]
+    public async Task A_named_pipe_is_told_and_not_waited_for_on_either_side()
+    {
+        Assert.SkipWhen(!OperatingSystem.IsLinux(), "Pipes are made by mkfifo.");
+        using var made = System.Diagnostics.Process.Start("mkfifo", [work["pipe.grove"]]);
+        await made.WaitForExitAsync(TestContext.Current.CancellationToken);
+        work.Write("a.grove", Plantings.Quiet);
+        var read = await Soon("check", "pipe.grove");
+        Assert.Equal(ExitStatus.Files, read.Status);
+        Assert.Equal("pipe.grove: it cannot be read: it is a named pipe, into which nobody may ever write. Lead it into standard input, and name that: - < PIPE.\n", read.Errors);
+        var written = await Soon("draw", "a.grove", "--format", "svg", "--output", "pipe.grove");
+        Assert.Equal(ExitStatus.Files, written.Status);
+        Assert.Equal("pipe.grove: it cannot be written: it is a named pipe, from which nobody may ever read. Lead standard output into it instead: > PIPE.\n", written.Errors);
+
+        // Waiting for a pipe would not end at all; the minute only lets the test fail instead of hanging.
+        Task<Answer> Soon(params string[] words) => Task.Run(() => work.Run(words), TestContext.Current.CancellationToken).WaitAsync(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);
     }
 
     private sealed class Endless : Stream

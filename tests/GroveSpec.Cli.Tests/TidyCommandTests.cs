@@ -1,3 +1,5 @@
+using System.Runtime.Versioning;
+
 namespace GroveSpec.Cli.Tests;
 
 public sealed class TidyCommandTests : IDisposable
@@ -53,6 +55,7 @@ public sealed class TidyCommandTests : IDisposable
     }
 
     [Fact]
+    [UnsupportedOSPlatform("windows")]
     public void Permissions_and_links_are_kept()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows knows neither in this way.");

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using GroveSpec.Binding;
+using GroveSpec.Checks;
 using GroveSpec.Cli.Arguments;
 using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
@@ -67,6 +68,11 @@ internal sealed class BookCommand : GroveCommand
         var status = run.Each("reading", file =>
         {
             var assessment = reading.Read(file);
+            if (!Checker.IsJudged(assessment.State))
+            {
+                return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));
+            }
+
             if (folder is not null)
             {
                 folder.Write(file, ".html", Page(file.Name, [assessment], options));

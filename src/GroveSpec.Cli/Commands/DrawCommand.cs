@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using GroveSpec.Binding;
+using GroveSpec.Checks;
 using GroveSpec.Cli.Arguments;
 using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
@@ -76,6 +77,7 @@ internal sealed class DrawCommand : GroveCommand
             Units = measures,
             ShowBearings = parsed.GetValue(bearings),
             ShowHidden = parsed.GetValue(hidden),
+            IsOnWhite = page != PdfPage.Drawing,
             FaceRules = parsed.GetValue(faces) && form == PictureFormat.Svg ? PageFaces.Rules() : "",
         };
         var search = InputSearch.Find(names, terminal.Folder);
@@ -97,6 +99,11 @@ internal sealed class DrawCommand : GroveCommand
         return run.Each("drawing", file =>
         {
             var assessment = reading.Read(file);
+            if (!Checker.IsJudged(assessment.State))
+            {
+                return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));
+            }
+
             var picture = Guard.Run(file.Name, "drawing it", () => Picture(assessment, seen, options, form, page));
             if (folder is not null)
             {
@@ -114,6 +121,12 @@ internal sealed class DrawCommand : GroveCommand
     private static byte[] Picture(Assessment assessment, PictureView seen, DrawingOptions options, PictureFormat form, PdfPage page)
     {
         var subject = new DrawingSubject(assessment.State, assessment.Findings);
+        if (seen == PictureView.Plan && form == PictureFormat.Svg)
+        {
+            // The longest drawing there is, of a large wood, is made without a string in between.
+            return PlanPlate.DrawBytes(subject, options);
+        }
+
         var svg = seen switch
         {
             PictureView.Front => FrontPlate.Draw(subject, options),

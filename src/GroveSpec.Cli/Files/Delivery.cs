@@ -1,3 +1,4 @@
+using GroveSpec.Binding.Use;
 using GroveSpec.Cli.Terminals;
 
 namespace GroveSpec.Cli.Files;

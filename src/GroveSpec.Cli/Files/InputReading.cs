@@ -1,3 +1,4 @@
+using GroveSpec.Binding.Use;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Syntax.Text;
 
@@ -23,8 +24,15 @@ internal static class InputReading
                 return SourceText.FromBytes(ReadToEnd(file.Name, terminal.Input, 0));
             }
 
+            if (NamedPipe.StandsAt(file.FullPath))
+            {
+                throw new FileTroubleException(file.Name, "it cannot be read: it is a named pipe, into which nobody may ever write. Lead it into standard input, and name that: - < PIPE.");
+            }
+
             using var stream = new FileStream(file.FullPath, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
-            return SourceText.FromBytes(ReadToEnd(file.Name, stream, stream.CanSeek ? stream.Length : 0));
+            var length = stream.CanSeek ? stream.Length : 0;
+            RoomInMemory.Take(Math.Min(length, LargestFile));
+            return SourceText.FromBytes(ReadToEnd(file.Name, stream, length));
         }
         catch (UnauthorizedAccessException) when (FileFacts.Of(file.FullPath).Kind == FileKind.Folder)
         {

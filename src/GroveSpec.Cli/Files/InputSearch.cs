@@ -1,3 +1,5 @@
+using GroveSpec.Binding.Use;
+
 namespace GroveSpec.Cli.Files;
 
 /// <summary>Finds the files that a command line means.</summary>
@@ -6,7 +8,7 @@ namespace GroveSpec.Cli.Files;
 internal sealed record InputSearch(IReadOnlyList<InputFile> Files, IReadOnlyList<FileTroubleException> Troubles)
 {
     /// <summary>The ending of planting files.</summary>
-    public const string Ending = ".grove";
+    public const string Ending = FolderListing.Ending;
 
     /// <summary>
     /// Takes files as they are and searches folders for <c>.grove</c> files. Links inside a folder are not followed, so a
@@ -85,18 +87,13 @@ internal sealed record InputSearch(IReadOnlyList<InputFile> Files, IReadOnlyList
         {
             try
             {
-                foreach (var entry in new DirectoryInfo(folder).EnumerateFileSystemInfos())
+                foreach (var entry in FolderListing.Of(folder))
                 {
-                    if (entry.Name[0] == '.' || entry.Attributes.HasFlag(FileAttributes.ReparsePoint))
-                    {
-                        continue;
-                    }
-
                     if (entry is DirectoryInfo)
                     {
                         waiting.Push(entry.FullName);
                     }
-                    else if (entry.Name.EndsWith(Ending, StringComparison.Ordinal))
+                    else
                     {
                         found.Add(Path.GetRelativePath(top, entry.FullName).Replace(Path.DirectorySeparatorChar, '/'));
                     }

@@ -1,3 +1,5 @@
+using GroveSpec.Binding.Use;
+
 namespace GroveSpec.Cli.Files;
 
 /// <summary>Writes a file so that nobody ever finds half of it: whoever reads it meanwhile, and whoever writes it too, sees the old or the new.</summary>
@@ -22,7 +24,9 @@ internal static class OutputFile
             {
                 case FileKind.Folder:
                     throw new FileTroubleException(name, "it cannot be written: it is a folder.");
-                case FileKind.Other:
+                case FileKind.Pipe when NamedPipe.StandsAt(path):
+                    throw new FileTroubleException(name, "it cannot be written: it is a named pipe, from which nobody may ever read. Lead standard output into it instead: > PIPE.");
+                case not (FileKind.None or FileKind.Regular):
                     // A device or a pipe cannot be replaced, only written to.
                     using (var stream = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0))
                     {

@@ -1,3 +1,4 @@
+using GroveSpec.Binding.Use;
 using GroveSpec.Cli.Terminals;
 
 namespace GroveSpec.Cli.Files;
@@ -43,7 +44,7 @@ internal sealed class OutputFolder
         }
 
         var kind = FileFacts.Of(Path.GetFullPath(output, from)).Kind;
-        if (results > 1 && kind is FileKind.Regular or FileKind.Other)
+        if (results > 1 && kind is not (FileKind.None or FileKind.Folder))
         {
             throw new UsageException($"There are {results} results, but {HarmlessText.OneLine(output)} is a file; name a folder for them.");
         }
