@@ -1,0 +1,380 @@
+/** The page of a drawing: shows what it is sent, and tells what was done to it. It reads no planting and computes nothing about one. */
+import type { DrawnTrunk, FromPage, PictureMessage, ToPage, View } from "../src/messages";
+import { views } from "../src/messages";
+import { Glass } from "./glass";
+import { Holding } from "./holding";
+import { takeKey } from "./key";
+import { keyAction } from "./keys";
+import { mark } from "./marks";
+import { readPicture } from "./picture";
+
+interface Kept {
+  uri?: string;
+  view?: View;
+  cameras?: Record<string, unknown>;
+}
+
+declare function acquireVsCodeApi(): { postMessage(message: FromPage): void; getState(): Kept | undefined; setState(state: Kept): void };
+
+const editor = acquireVsCodeApi();
+const element = (id: string): HTMLElement => document.getElementById(id)!;
+const stage = element("stage");
+const sheet = element("sheet");
+const list = element("trunks");
+const note = element("note");
+const kept: Kept = editor.getState() ?? {};
+const styles = new CSSStyleSheet();
+document.adoptedStyleSheets = [styles];
+
+let picture: PictureMessage | undefined;
+let root: SVGSVGElement | undefined;
+let lit: readonly string[] = [];
+let current: string | undefined;
+let held: Holding | undefined;
+
+const keep = (): void => {
+  kept.cameras = glass.keep();
+  editor.setState(kept);
+};
+const glass = new Glass(stage, sheet, kept.cameras ?? {}, keep);
+
+window.addEventListener("message", ({ data }: MessageEvent<ToPage>) => {
+  switch (data.type) {
+    case "begin":
+      kept.uri = data.uri;
+      choose(data.view);
+      break;
+    case "picture":
+      take(data);
+      break;
+    case "lit":
+      lit = data.origins;
+      light();
+      break;
+    case "guides":
+      held?.guide(data);
+      break;
+    case "settled":
+      say(data.says, !data.isMade);
+      if (!data.isMade) {
+        letGo();
+      }
+
+      break;
+    case "note":
+      say(data.says, true);
+      document.body.classList.toggle("stale", data.isStale);
+      letGo();
+      break;
+  }
+});
+
+function take(next: PictureMessage): void {
+  const isSame = picture !== undefined && picture.view === next.view && picture.svg === next.svg;
+  if (held && !held.isDropped && held.version !== next.version) {
+    say("The text has changed; take the trunk again.", true);
+  } else if (document.body.classList.contains("stale")) {
+    say("", false);
+  }
+
+  document.body.classList.remove("stale");
+  if (!isSame) {
+    const read = readPicture(next.svg);
+    if (!read) {
+      say("The picture could not be read.", true);
+      return;
+    }
+
+    // All at once, within one frame: neither an empty sheet nor an unstyled one is ever shown.
+    styles.replaceSync(read.styles);
+    const { width, height } = read.root.viewBox.baseVal;
+    read.root.setAttribute("aria-hidden", "true");
+    read.root.removeAttribute("role");
+    const leading = new Set(next.origins);
+    for (const part of read.root.querySelectorAll("[data-origin]")) {
+      part.classList.toggle("leads", leading.has(part.getAttribute("data-origin")!));
+    }
+
+    const key = takeKey(read.root);
+    sheet.replaceChildren(read.root);
+    if (key) {
+      key.list.ariaHidden = "true";
+      key.list.style.left = `${key.left}px`;
+      key.list.style.top = `${key.top}px`;
+      key.list.style.width = `${width - 2 * key.left}px`;
+      sheet.append(key.list);
+    }
+
+    root = read.root;
+    glass.show(next.view, { width, height });
+  }
+
+  picture = next;
+  // A trunk that was let go stays where the hand left it until the picture of the new text is here.
+  if (!isSame || held?.version !== next.version) {
+    letGo();
+  }
+
+  choose(next.view);
+  stage.setAttribute("aria-label", next.title === "" ? "Trunks" : `${next.title}, trunks`);
+  listTrunks();
+  light();
+}
+
+function listTrunks(): void {
+  const trunks = picture?.trunks ?? [];
+  if (!trunks.some(({ origin }) => origin === current)) {
+    current = undefined;
+  }
+
+  list.replaceChildren(
+    ...trunks.map(({ name, origin, summary, isFixed }, index) => {
+      const option = document.createElement("div");
+      option.id = `trunk-${index}`;
+      option.role = "option";
+      option.ariaSelected = String(origin === current);
+      option.textContent = summary === "" ? name : isFixed ? `${summary} Fixed.` : summary;
+      return option;
+    }),
+  );
+  const index = trunks.findIndex(({ origin }) => origin === current);
+  if (index < 0) {
+    stage.removeAttribute("aria-activedescendant");
+  } else {
+    stage.setAttribute("aria-activedescendant", `trunk-${index}`);
+  }
+}
+
+function light(): void {
+  if (root && picture) {
+    mark(root, picture.view, picture.trunks, lit, current);
+  }
+}
+
+const stays = ({ name }: DrawnTrunk): string => `${name} stays where it is: it is fixed, or shares its base, or tape readings place it.`;
+
+function choose(view: View): void {
+  kept.view = view;
+  editor.setState(kept);
+  for (const other of views) {
+    const tab = element(`view-${other}`);
+    tab.setAttribute("aria-selected", String(other === view));
+    tab.tabIndex = other === view ? 0 : -1;
+  }
+}
+
+function say(says: string, isRefused: boolean): void {
+  note.textContent = says;
+  note.classList.toggle("refused", isRefused);
+}
+
+function turn(view: View): void {
+  choose(view);
+  editor.postMessage({ type: "view", view });
+}
+
+// The toolbar.
+
+for (const view of views) {
+  const tab = element(`view-${view}`);
+  tab.addEventListener("click", () => turn(view));
+  tab.addEventListener("keydown", (event) => {
+    const by = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
+    if (by !== 0) {
+      event.preventDefault();
+      const next = views[(views.indexOf(view) + by + views.length) % views.length]!;
+      turn(next);
+      element(`view-${next}`).focus();
+    }
+  });
+}
+
+element("nearer").addEventListener("click", () => glass.zoom(1.25));
+element("farther").addEventListener("click", () => glass.zoom(0.8));
+element("whole").addEventListener("click", () => glass.whole());
+
+// The pointer.
+
+const originAt = (target: EventTarget | null): string | undefined =>
+  (target instanceof Element ? target.closest("[data-origin].leads") : null)?.getAttribute("data-origin") ?? undefined;
+
+function trunkUnder(event: PointerEvent): DrawnTrunk | undefined {
+  const trunks = picture?.trunks ?? [];
+  if (picture?.view === "front") {
+    // A crown hides what is behind it, so the top that is nearest to the pointer is taken.
+    const at = glass.onSheet(event);
+    const reach = 14 / glass.scale;
+    const near = trunks
+      .filter((trunk) => trunk.x !== undefined && trunk.y !== undefined)
+      .map((trunk) => ({ trunk, far: Math.hypot(trunk.x! - at.x, trunk.y! - at.y) }))
+      .filter(({ far }) => far <= reach)
+      .sort((one, other) => one.far - other.far)[0];
+    return near?.trunk;
+  }
+
+  const origin = originAt(event.target);
+  return picture?.view === "plan" ? trunks.find((trunk) => trunk.origin === origin && trunk.x !== undefined) : undefined;
+}
+
+stage.addEventListener("pointerdown", (event) => {
+  if (event.button !== 0 || !event.isPrimary || held) {
+    return;
+  }
+
+  const trunk = trunkUnder(event);
+  if (trunk && picture && root) {
+    held = new Holding(root, picture, trunk, event.pointerId, glass.onSheet(event));
+  } else {
+    glass.beginPan(event);
+  }
+
+  stage.setPointerCapture(event.pointerId);
+});
+
+stage.addEventListener("pointermove", (event) => {
+  if (held?.pointer !== event.pointerId || held.isDropped) {
+    glass.pan(event);
+    return;
+  }
+
+  const at = glass.onSheet(event);
+  if (!held.isMoved) {
+    if (held.distance(at) * glass.scale < 4) {
+      return;
+    }
+
+    if (held.trunk.isFixed && held.view === "plan") {
+      say(stays(held.trunk), true);
+      letGo();
+      return;
+    }
+
+    stage.classList.add("holding");
+    editor.postMessage({ type: "hold", trunk: held.trunk.name, view: held.view, version: held.version });
+  }
+
+  held.follow(at);
+});
+
+stage.addEventListener("pointerup", (event) => {
+  if (held?.pointer === event.pointerId && held.isMoved) {
+    const { trunk, view, version, at } = held;
+    held.isDropped = true;
+    stage.classList.remove("holding");
+    pick(trunk.origin);
+    editor.postMessage({ type: "drop", trunk: trunk.name, view, version, x: at.x, y: at.y });
+    return;
+  }
+
+  const wasPanned = glass.endPan(event);
+  const taken = held?.pointer === event.pointerId ? held.trunk.origin : undefined;
+  letGo();
+  // While the pointer is captured events name the stage, so what lies under it is asked for.
+  const origin = taken ?? originAt(document.elementFromPoint(event.clientX, event.clientY));
+  if (!wasPanned && (origin !== undefined || document.body.classList.contains("stale"))) {
+    pick(origin);
+    editor.postMessage({ type: "reveal", origin: origin ?? "", isEntered: false });
+  }
+});
+
+stage.addEventListener("pointercancel", (event) => {
+  glass.endPan(event);
+  if (held?.pointer === event.pointerId) {
+    letGo();
+  }
+});
+
+stage.addEventListener("dragstart", (event) => event.preventDefault());
+
+function letGo(): void {
+  held?.end();
+  held = undefined;
+  stage.classList.remove("holding");
+}
+
+function pick(origin: string | undefined): void {
+  current = picture?.trunks.find((trunk) => trunk.origin === origin)?.origin;
+  listTrunks();
+  light();
+}
+
+// The wheel: nearer and farther round the pointer, with or without the key that a pinch brings along.
+
+stage.addEventListener(
+  "wheel",
+  (event) => {
+    event.preventDefault();
+    const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 24 : 1;
+    glass.zoom(Math.exp((-event.deltaY * lines) / (event.ctrlKey ? 120 : 480)), event);
+  },
+  { passive: false },
+);
+
+// The keys.
+
+stage.addEventListener("keydown", (event) => {
+  const action = keyAction(event, picture?.view ?? "plan");
+  if (!action) {
+    return;
+  }
+
+  event.preventDefault();
+  event.stopPropagation();
+  const trunks = picture?.trunks ?? [];
+  const index = trunks.findIndex(({ origin }) => origin === current);
+  switch (action.type) {
+    case "walk": {
+      const next = action.by === "first" ? 0 : action.by === "last" ? trunks.length - 1 : index < 0 ? (action.by > 0 ? 0 : trunks.length - 1) : (index + action.by + trunks.length) % trunks.length;
+      pick(trunks[next]?.origin);
+      const trunk = trunks[next];
+      if (trunk?.x !== undefined && trunk.y !== undefined) {
+        glass.bringIntoSight({ x: trunk.x, y: trunk.y });
+      }
+
+      break;
+    }
+    case "enter":
+      if (current !== undefined) {
+        editor.postMessage({ type: "reveal", origin: current, isEntered: true });
+      }
+
+      break;
+    case "step": {
+      const trunk = trunks[index];
+      if (!trunk) {
+        say("Walk to a trunk with the arrow keys first.", true);
+      } else if (trunk.isFixed && picture?.view === "plan") {
+        say(stays(trunk), true);
+      } else if (picture && picture.view !== "timeline") {
+        editor.postMessage({ type: "step", trunk: trunk.name, view: picture.view, right: action.right, back: action.back });
+      }
+
+      break;
+    }
+    case "zoom":
+      glass.zoom(action.factor);
+      break;
+    case "whole":
+      glass.whole();
+      break;
+    case "pan":
+      glass.move(action.right, action.down);
+      break;
+    case "escape":
+      if (held) {
+        letGo();
+        say("Nothing was moved.", false);
+      } else {
+        pick(undefined);
+        say("", false);
+      }
+
+      break;
+    case "undo":
+    case "redo":
+      editor.postMessage({ type: action.type });
+      break;
+  }
+});
+
+editor.postMessage({ type: "ready" });

@@ -1,0 +1,259 @@
+/** One planting's drawing beside its text. */
+import * as vscode from "vscode";
+import type { TextEdit } from "vscode-languageclient/node";
+import { columnOf } from "./columns";
+import { readFromPage, type FromPage, type ToPage, type View } from "./messages";
+import { Newest } from "./newest";
+import { newNonce, pageText } from "./page";
+import { dragRequest, drawRequest, guidesRequest, stepRequest, type FactPlace, type Move, type Picture } from "./requests";
+import type { Server } from "./server";
+
+/** What the editor calls a drawing's panel. */
+export const drawingPanelType = "grovespec.drawing";
+
+/** How a drawing's panel may behave. */
+export const drawingPanelOptions = (extension: vscode.Uri): vscode.WebviewOptions => ({
+  enableScripts: true,
+  enableForms: false,
+  enableCommandUris: false,
+  localResourceRoots: [vscode.Uri.joinPath(extension, "dist")],
+});
+
+const overtaken = "The text has changed meanwhile; nothing was moved.";
+
+/**
+ * Holds a panel and what was last drawn in it. The drawing belongs to one document and stays with it whichever is looked at; when the
+ * document is closed the last picture stays, is called old, and leads back to the text.
+ */
+export class DrawingPanel implements vscode.Disposable {
+  private readonly pictures: Newest<Picture | null>;
+  private readonly subscriptions: vscode.Disposable[] = [];
+  private places = new Map<string, FactPlace>();
+  private isPageReady = false;
+  private work: Promise<void> = Promise.resolve();
+  private steps: { trunk: string; view: View; right: number; back: number } | undefined;
+
+  constructor(
+    readonly uri: vscode.Uri,
+    private view: View,
+    readonly panel: vscode.WebviewPanel,
+    private readonly server: Server,
+    extension: vscode.Uri,
+  ) {
+    this.pictures = new Newest(
+      () => this.server.ask(drawRequest, { textDocument: { uri: this.server.uriOf(uri) }, view: this.view }),
+      (picture) => this.show(picture),
+      () => this.say({ type: "note", says: this.server.isRunning ? "This text could not be drawn." : "The checker does not run.", isStale: true }),
+    );
+    const at = (file: string): string => panel.webview.asWebviewUri(vscode.Uri.joinPath(extension, "dist", file)).toString();
+    panel.iconPath = { light: vscode.Uri.joinPath(extension, "icons", "draw-light.svg"), dark: vscode.Uri.joinPath(extension, "icons", "draw-dark.svg") };
+    panel.title = this.name;
+    this.subscriptions.push(
+      panel.webview.onDidReceiveMessage((message: unknown) => this.hear(readFromPage(message))),
+      vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.follow(textEditor)),
+      vscode.window.onDidChangeActiveTextEditor((editor) => this.follow(editor)),
+      server.onReady(() => this.redraw()),
+    );
+    panel.webview.html = pageText({ source: panel.webview.cspSource, script: at("drawing.js"), style: at("drawing.css"), faces: at("faces.css"), nonce: newNonce() });
+  }
+
+  /** Brings the panel to the front with a plate. */
+  showView(view: View): void {
+    this.panel.reveal(undefined, true);
+    this.turnTo(view);
+  }
+
+  /** Draws anew, as soon as what is being drawn is there. */
+  redraw(): void {
+    if (this.isPageReady) {
+      this.pictures.want();
+    }
+  }
+
+  dispose(): void {
+    this.pictures.dispose();
+    this.subscriptions.forEach((subscription) => subscription.dispose());
+    this.places.clear();
+  }
+
+  private get name(): string {
+    return this.uri.path.split("/").pop() || "Drawing";
+  }
+
+  private get document(): vscode.TextDocument | undefined {
+    return vscode.workspace.textDocuments.find((document) => document.uri.toString() === this.uri.toString());
+  }
+
+  private say(message: ToPage): void {
+    void this.panel.webview.postMessage(message);
+  }
+
+  private turnTo(view: View): void {
+    this.view = view;
+    this.redraw();
+  }
+
+  private show(picture: Picture | null): void {
+    const document = this.document;
+    if (!document || picture === null) {
+      this.say({ type: "note", says: `The text of ${this.name} is closed. A click on the drawing opens it again.`, isStale: true });
+      return;
+    }
+
+    if (picture.version !== document.version) {
+      // The change that made the newer version is on its way to the server, or a newer picture is.
+      setTimeout(() => this.redraw(), 10);
+      return;
+    }
+
+    this.places = new Map(picture.places.map((place) => [place.origin, place]));
+    const { version, svg, title, trunks } = picture;
+    this.panel.title = title || this.name;
+    this.say({ type: "picture", view: this.view, version, svg, title, trunks, origins: [...this.places.keys()] });
+    this.follow(vscode.window.visibleTextEditors.find((editor) => editor.document === document));
+  }
+
+  // Only ever lights up what the caret stands on. It moves nothing, so that a click in the drawing that moves the caret ends here.
+  private follow(editor: vscode.TextEditor | undefined): void {
+    if (editor?.document.uri.toString() !== this.uri.toString()) {
+      return;
+    }
+
+    const caret = editor.selection.active;
+    const lit = [...this.places.values()].filter(({ range }) => rangeOf(range).contains(caret));
+    this.say({ type: "lit", origins: lit.map(({ origin }) => origin) });
+  }
+
+  private hear(message: FromPage | undefined): void {
+    switch (message?.type) {
+      case "ready":
+        this.isPageReady = true;
+        this.say({ type: "begin", uri: this.uri.toString(), view: this.view });
+        this.redraw();
+        break;
+      case "view":
+        this.turnTo(message.view);
+        break;
+      case "reveal":
+        this.inOrder(() => this.reveal(message.origin, message.isEntered));
+        break;
+      case "hold":
+        void this.guide(message);
+        break;
+      case "drop":
+        this.inOrder(() => this.drop(message));
+        break;
+      case "step":
+        this.step(message);
+        break;
+      case "undo":
+      case "redo":
+        this.inOrder(() => this.back(message.type));
+        break;
+    }
+  }
+
+  // One after the other, so that each works on the text that the one before has left.
+  private inOrder(job: () => Promise<void>): void {
+    this.work = this.work.then(job).catch(() => this.settle(false, "That could not be done."));
+  }
+
+  private settle(isMade: boolean, says: string): void {
+    this.say({ type: "settled", isMade, says });
+  }
+
+  private async editor(keepsFocus: boolean, selection?: vscode.Range): Promise<vscode.TextEditor> {
+    const viewColumn =
+      vscode.window.visibleTextEditors.find((editor) => editor.document.uri.toString() === this.uri.toString())?.viewColumn ??
+      columnOf(this.uri) ??
+      vscode.ViewColumn.One;
+    const document = await vscode.workspace.openTextDocument(this.uri);
+    return await vscode.window.showTextDocument(document, { viewColumn, preserveFocus: keepsFocus, preview: false, ...(selection ? { selection } : {}) });
+  }
+
+  private async reveal(origin: string, isEntered: boolean): Promise<void> {
+    const place = this.document ? this.places.get(origin) : undefined;
+    await this.editor(!isEntered, place ? rangeOf(place.range) : undefined);
+  }
+
+  private async guide({ trunk, view, version }: Extract<FromPage, { type: "hold" }>): Promise<void> {
+    if (view !== "plan" || this.document?.version !== version) {
+      return;
+    }
+
+    try {
+      const guides = await this.server.ask(guidesRequest, { textDocument: { uri: this.server.uriOf(this.uri) }, version, view, trunk });
+      if (guides && guides.version === this.document?.version) {
+        this.say({ type: "guides", trunk, version: guides.version, svg: guides.svg });
+      }
+    } catch {
+      // A trunk can be moved without them.
+    }
+  }
+
+  private async drop({ trunk, view, version, x, y }: Extract<FromPage, { type: "drop" }>): Promise<void> {
+    if (this.document?.version !== version) {
+      this.settle(false, overtaken);
+      return;
+    }
+
+    if (this.mayWrite()) {
+      await this.apply(await this.server.ask(dragRequest, { textDocument: { uri: this.server.uriOf(this.uri) }, version, view, trunk, x, y }));
+    }
+  }
+
+  // Keys repeat faster than a text changes: what comes meanwhile is added up and done in one step.
+  private step({ trunk, view, right, back }: Extract<FromPage, { type: "step" }>): void {
+    if (this.steps?.trunk === trunk && this.steps.view === view) {
+      this.steps.right += right;
+      this.steps.back += back;
+      return;
+    }
+
+    const steps = { trunk, view, right, back };
+    this.steps = steps;
+    this.inOrder(async () => {
+      if (this.steps === steps) {
+        this.steps = undefined;
+      }
+
+      const version = this.document?.version;
+      if (version === undefined) {
+        this.settle(false, overtaken);
+      } else if (this.mayWrite()) {
+        await this.apply(await this.server.ask(stepRequest, { textDocument: { uri: this.server.uriOf(this.uri) }, version, ...steps }));
+      }
+    });
+  }
+
+  private mayWrite(): boolean {
+    if (!vscode.workspace.isTrusted) {
+      this.settle(false, "This folder is not trusted, so its drawing is only for looking at.");
+      return false;
+    }
+
+    return true;
+  }
+
+  private async apply(move: Move | null): Promise<void> {
+    if (!move || move.edits.length === 0) {
+      this.settle(false, move?.refusal ?? move?.says ?? "Nothing was moved.");
+    } else if (this.document?.version !== move.version) {
+      this.settle(false, overtaken);
+    } else {
+      const edit = new vscode.WorkspaceEdit();
+      edit.set(this.uri, move.edits.map(editOf));
+      const isMade = await vscode.workspace.applyEdit(edit);
+      this.settle(isMade, isMade ? (move.says ?? "") : overtaken);
+    }
+  }
+
+  private async back(command: "undo" | "redo"): Promise<void> {
+    await this.editor(false);
+    await vscode.commands.executeCommand(command);
+    this.panel.reveal(undefined, false);
+  }
+}
+
+const rangeOf = ({ start, end }: FactPlace["range"]): vscode.Range => new vscode.Range(start.line, start.character, end.line, end.character);
+const editOf = ({ range, newText }: TextEdit): vscode.TextEdit => vscode.TextEdit.replace(rangeOf(range), newText);

@@ -1,0 +1,114 @@
+/** What the extension and the page of a drawing say to each other. Ids of facts are opaque: they come from the server and go back to it. */
+
+/** The three plates. */
+export const views = ["plan", "front", "timeline"] as const;
+
+/** One of the three plates. */
+export type View = (typeof views)[number];
+
+/** Whether something from outside names a plate. */
+export const isView = (value: unknown): value is View => views.includes(value as View);
+
+/** A trunk as the page knows it. */
+export interface DrawnTrunk {
+  readonly name: string;
+  readonly origin: string;
+  readonly isFixed: boolean;
+  /** A sentence about it, for those who hear the drawing. */
+  readonly summary: string;
+  /** Where it is taken hold of, in the picture's own coordinates: its centre in the plan, its top in the front. */
+  readonly x?: number;
+  readonly y?: number;
+}
+
+/** To the page, first of all: whose drawing it is. The page keeps it, so that the drawing comes back with the window. */
+export interface BeginMessage {
+  readonly type: "begin";
+  readonly uri: string;
+  readonly view: View;
+}
+
+/** To the page: a new picture takes the place of the old one. */
+export interface PictureMessage {
+  readonly type: "picture";
+  readonly view: View;
+  readonly version: number;
+  readonly svg: string;
+  readonly title: string;
+  readonly trunks: readonly DrawnTrunk[];
+  /** The ids that lead to a line. */
+  readonly origins: readonly string[];
+}
+
+/** To the page: these facts are where the caret stands. */
+export interface LitMessage {
+  readonly type: "lit";
+  readonly origins: readonly string[];
+}
+
+/** To the page: what to keep clear of while a trunk is held. */
+export interface GuidesMessage {
+  readonly type: "guides";
+  readonly trunk: string;
+  readonly version: number;
+  readonly svg: string;
+}
+
+/** To the page: how a change of the text by hand or key ended. A new picture follows where it was made. */
+export interface SettledMessage {
+  readonly type: "settled";
+  readonly isMade: boolean;
+  readonly says: string;
+}
+
+/** To the page: a line of text below the drawing. */
+export interface NoteMessage {
+  readonly type: "note";
+  readonly says: string;
+  /** Whether the picture no longer shows the text, as when the text was closed. */
+  readonly isStale: boolean;
+}
+
+/** What goes to the page. */
+export type ToPage = BeginMessage | PictureMessage | LitMessage | GuidesMessage | SettledMessage | NoteMessage;
+
+/** What comes from the page. It is checked by {@link readFromPage} before it is used. */
+export type FromPage =
+  | { readonly type: "ready" }
+  | { readonly type: "view"; readonly view: View }
+  | { readonly type: "reveal"; readonly origin: string; readonly isEntered: boolean }
+  | { readonly type: "hold"; readonly trunk: string; readonly view: View; readonly version: number }
+  | { readonly type: "drop"; readonly trunk: string; readonly view: View; readonly version: number; readonly x: number; readonly y: number }
+  | { readonly type: "step"; readonly trunk: string; readonly view: View; readonly right: number; readonly back: number }
+  | { readonly type: "undo" }
+  | { readonly type: "redo" };
+
+/** Reads what came from the page; undefined for anything that is not one of its messages. */
+export function readFromPage(value: unknown): FromPage | undefined {
+  if (typeof value !== "object" || value === null) {
+    return undefined;
+  }
+
+  const { type, view, origin, isEntered, trunk, version, x, y, right, back } = value as Record<string, unknown>;
+  switch (type) {
+    case "ready":
+    case "undo":
+    case "redo":
+      return { type };
+    case "view":
+      return isView(view) ? { type, view } : undefined;
+    case "reveal":
+      return isText(origin) ? { type, origin, isEntered: isEntered === true } : undefined;
+    case "hold":
+      return isText(trunk) && isView(view) && isNumber(version) ? { type, trunk, view, version } : undefined;
+    case "drop":
+      return isText(trunk) && isView(view) && isNumber(version) && isNumber(x) && isNumber(y) ? { type, trunk, view, version, x, y } : undefined;
+    case "step":
+      return isText(trunk) && isView(view) && isNumber(right) && isNumber(back) ? { type, trunk, view, right, back } : undefined;
+    default:
+      return undefined;
+  }
+}
+
+const isText = (value: unknown): value is string => typeof value === "string" && value.length <= 20_000;
+const isNumber = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
