@@ -6,9 +6,12 @@ namespace GroveSpec.Benchmarks;
 /// </summary>
 internal static class Comparison
 {
+    // For the test command. The plan takes 0.8 times as long as neato for 1,000 trunks and 0.65 times for 10,000; where the system gives no
+    // large pages of memory (RoomInMemory), 1.2 and 1.4 times. What else the machine does comes on top.
+    private const double PlanGuard = 1.5;
+
     // What neato took for as many circles on the machine that the limits in milliseconds were set on (median of 2 cores, Debian 12).
     // They turn a limit in milliseconds into one that holds on any machine.
-    private const double PlanGuard = 2.5;
     private const double PeerNine = 11;
     private const double PeerThousand = 27;
 
@@ -22,15 +25,15 @@ internal static class Comparison
     /// <returns>0 when every bound holds, 1 when one is broken, 2 when something is missing.</returns>
     public static int Run(string[] words, TextWriter writer)
     {
-        var program = Behind(words, "--program") ?? Environment.GetEnvironmentVariable("GROVESPEC_PROGRAM") ?? "artifacts/program/grovespec";
-        var runs = int.TryParse(Behind(words, "--runs"), out var number) ? number : 15;
+        var program = CommandWords.ProgramOf(words);
+        var runs = int.TryParse(CommandWords.Behind(words, "--runs"), out var number) ? number : 15;
         if (!File.Exists(program))
         {
             writer.WriteLine($"{program} is missing. Make it: dotnet publish src/GroveSpec.Cli -c Release -p:Native=true -o artifacts/program");
             return 2;
         }
 
-        var peer = FindOnPath("neato");
+        var peer = CommandWords.FindOnPath("neato");
         if (peer is null)
         {
             writer.WriteLine("neato is missing: it is part of graphviz. Without it there is nothing to compare with.");
@@ -82,7 +85,7 @@ internal static class Comparison
             writer.WriteLine($"{contest.Title,-40}{contest.Least,10:0.0}{contest.Median,11:0.0}{contest.Memory,9:0.0}");
         }
 
-        // The goal is 1. It is not reached yet: in the test command the bound only keeps what was won from being lost.
+        // In the test command the bound only keeps what was won from being lost, on any machine.
         var planLimit = isRatios ? PlanGuard : 1;
         Bound[] bounds =
         [
@@ -123,15 +126,4 @@ internal static class Comparison
 
         return path;
     }
-
-    private static string? Behind(string[] words, string option)
-    {
-        var at = Array.IndexOf(words, option);
-        return at >= 0 && at + 1 < words.Length ? words[at + 1] : null;
-    }
-
-    private static string? FindOnPath(string program) => (Environment.GetEnvironmentVariable("PATH") ?? "")
-        .Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries)
-        .Select(folder => Path.Combine(folder, program))
-        .FirstOrDefault(File.Exists);
 }

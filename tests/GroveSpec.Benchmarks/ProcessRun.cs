@@ -73,18 +73,23 @@ internal static partial class ProcessRun
         }
     }
 
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     [LibraryImport("libc", EntryPoint = "posix_spawn_file_actions_init")]
     private static partial int InitActions(Span<byte> actions);
 
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     [LibraryImport("libc", EntryPoint = "posix_spawn_file_actions_addopen", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int OpenAction(Span<byte> actions, int descriptor, string path, int flags, uint mode);
 
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     [LibraryImport("libc", EntryPoint = "posix_spawn_file_actions_destroy")]
     private static partial int DestroyActions(Span<byte> actions);
 
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     [LibraryImport("libc", EntryPoint = "posix_spawn", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int Spawn(out int process, string program, Span<byte> actions, nint attributes, nint[] words, nint[] surroundings);
 
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     [LibraryImport("libc", EntryPoint = "waitpid")]
     private static partial int WaitFor(int process, out int status, int options);
 
