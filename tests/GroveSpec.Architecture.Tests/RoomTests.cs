@@ -26,15 +26,16 @@ public sealed class RoomTests
         House.Known.Keys.Order(StringComparer.Ordinal));
 
     [Fact]
-    public void Model_knows_nothing_but_dates() => Assert.Empty(House.AssemblyOf("Model").GetReferencedAssemblies()
-        .Select(name => name.Name!)
-        .Where(name => name != "NodaTime" && !name.StartsWith("System", StringComparison.Ordinal)));
+    public void Model_knows_nothing_but_dates() => Assert.DoesNotContain(
+        House.AssemblyOf("Model").GetReferencedAssemblies().Select(name => name.Name!),
+        name => name != "NodaTime" && !name.StartsWith("System", StringComparison.Ordinal));
 
     [Theory]
     [InlineData("Antlr4", "Syntax")]
     [InlineData("SkiaSharp", "Publishing")]
     [InlineData("Svg.Skia", "Publishing")]
     [InlineData("System.CommandLine", "Cli")]
+    [InlineData("StreamJsonRpc", "LanguageServer")]
     public void A_library_is_known_in_one_room(string library, string room)
     {
         foreach (var other in House.Known.Keys.Where(other => other != room))
@@ -51,6 +52,20 @@ public sealed class RoomTests
             .ShouldNot().HaveDependencyOn("Antlr4").GetResult();
         Assert.True(result.IsSuccessful, string.Join(", ", result.FailingTypeNames ?? []));
     }
+
+    [Fact]
+    public void The_library_that_carries_messages_stays_in_transport()
+    {
+        var result = Types.InAssembly(House.AssemblyOf("LanguageServer"))
+            .That().DoNotResideInNamespace("GroveSpec.LanguageServer.Transport")
+            .ShouldNot().HaveDependencyOn("StreamJsonRpc").GetResult();
+        Assert.True(result.IsSuccessful, string.Join(", ", result.FailingTypeNames ?? []));
+    }
+
+    [Fact]
+    public void Editing_knows_no_protocol_and_no_json() => Assert.DoesNotContain(
+        House.AssemblyOf("Editing").GetReferencedAssemblies().Select(name => name.Name!),
+        name => name.StartsWith("System.Text.Json", StringComparison.Ordinal) || name is "GroveSpec.LanguageServer" or "StreamJsonRpc");
 
     [Fact]
     public void No_public_type_shows_the_parser_generator()
@@ -71,6 +86,7 @@ public sealed class RoomTests
     [InlineData("Craft")]
     [InlineData("Checks")]
     [InlineData("Drawing")]
+    [InlineData("Editing")]
     public void A_pure_room_reads_no_file_and_no_console_and_asks_nobody(string room)
     {
         foreach (var outside in new[] { "System.Console", "System.IO.File", "System.IO.FileInfo", "System.IO.Directory", "System.IO.FileStream", "System.Diagnostics.Process", "System.Net" })

@@ -12,7 +12,7 @@ public sealed class LabelTests
 {
     private const string OwnFace = "EB Garamond";
 
-    // Cut to the widths of Times New Roman, which drawings name next after Garamond and Georgia.
+    // Cut to the widths of Times New Roman, which drawings name next after Garamond.
     private const string PlainFace = "Liberation Serif";
 
     [Fact]

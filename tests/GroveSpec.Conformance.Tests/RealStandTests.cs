@@ -3,7 +3,10 @@ using GroveSpec.Checks;
 using GroveSpec.Conformance.Tests.Drawn;
 using GroveSpec.Conformance.Tests.Outside;
 using GroveSpec.Conformance.Tests.Stands;
+using GroveSpec.Craft.Composition;
+using GroveSpec.Craft.Containers;
 using GroveSpec.Craft.Stand;
+using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 using Xunit;
 
@@ -33,6 +36,44 @@ public sealed class RealStandTests
         var standing = Standing(RealStand.FinnishPines);
         var mean = StandMeasures.MeanDiameter([.. standing.Select(trunk => trunk.Diameter!.Value.Value)])!.Value;
         Assert.Equal(2.53175, mean.Millimetres / RealStand.FinnishPines.MillimetresPerCentimetre, 5e-6);
+    }
+
+    // Observed and expected numbers of triples whose widest angle comes within one degree of the straight one: reference
+    // values C, worked out by a program of its own on the same data. What is expected is C(n,3) · ε · E[L²]/A (Behrend).
+    [Fact]
+    public void Swedish_pines_have_as_many_lines_within_a_degree_as_was_counted_and_about_as_many_as_chance_gives() => LinesAre(RealStand.SwedishPines, 335, 332.8);
+
+    [Fact]
+    public void Japanese_pines_have_as_many_lines_within_a_degree_as_was_counted_and_about_as_many_as_chance_gives() => LinesAre(RealStand.JapanesePines, 233, 254.1);
+
+    private static void LinesAre(RealStand stand, int observed, double expected)
+    {
+        var places = stand.Places();
+        var count = 0;
+        for (var one = 0; one < places.Count; one++)
+        {
+            for (var two = one + 1; two < places.Count; two++)
+            {
+                for (var three = two + 1; three < places.Count; three++)
+                {
+                    var widest = Math.Max(AngleAt(places[one], places[two], places[three]), Math.Max(AngleAt(places[two], places[one], places[three]), AngleAt(places[three], places[one], places[two])));
+                    count += widest >= 179 ? 1 : 0;
+                }
+            }
+        }
+
+        Assert.Equal(observed, count);
+        var outline = ContainerOutline.Of(Plates.SubjectOf(stand.Text()).State.Planting.Container!);
+        Assert.Equal(expected, ChanceLines.WithinAngle(places.Count, new Angle(1), outline), 0.05);
+
+        // The counts are nearly Poisson (the same values), so that three roots are a wide berth.
+        Assert.InRange(count, expected - (3 * Math.Sqrt(expected)), expected + (3 * Math.Sqrt(expected)));
+
+        static double AngleAt((double X, double Y) at, (double X, double Y) from, (double X, double Y) to)
+        {
+            double ux = from.X - at.X, uy = from.Y - at.Y, vx = to.X - at.X, vy = to.Y - at.Y;
+            return Math.Atan2(Math.Abs((ux * vy) - (uy * vx)), (ux * vx) + (uy * vy)) * 180 / Math.PI;
+        }
     }
 
     private static void MeanNearestIs(RealStand stand, int count, double expected, double tolerance)

@@ -18,8 +18,8 @@ public sealed class WellFormedTests
             var root = Read(drawing.Svg);
             Assert.Equal("svg", root.Name.LocalName);
             Assert.NotNull(root.Attribute("viewBox"));
-            Assert.NotEmpty(root.Elements().Where(child => child.Name.LocalName == "title"));
-            Assert.NotEmpty(root.Elements().Where(child => child.Name.LocalName == "desc"));
+            Assert.Contains(root.Elements(), child => child.Name.LocalName == "title");
+            Assert.Contains(root.Elements(), child => child.Name.LocalName == "desc");
         }
     }
 

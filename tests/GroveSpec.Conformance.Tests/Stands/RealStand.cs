@@ -30,9 +30,30 @@ internal sealed record RealStand(string Name, double Left, double Front, double 
     // A trunk of no diameter cannot be written down. One nanometre is the least that can, and changes no mean that is looked at.
     private const string LeastDiameter = "0.000001";
 
+    /// <summary>The places of the trees in the data set's own unit.</summary>
+    /// <returns>The places, as R gives them. Skips the test where R or the data set is missing.</returns>
+    public IReadOnlyList<(double X, double Y)> Places() => [.. Rows().Select(columns => (columns[0], columns[1]))];
+
     /// <summary>The stand as a file.</summary>
     /// <returns>The text. Skips the test where R or the data set is missing.</returns>
     public string Text()
+    {
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture, $"planting \"{Name}\"\nhabit group\ncontainer rectangle {Width * MillimetresPerUnit} x {Breadth * MillimetresPerUnit} x 40 mm\nviewed from 180 deg, at 2000 mm, eye 300 mm\n");
+        var number = 0;
+        foreach (var columns in Rows())
+        {
+            var x = (columns[0] - Left - (Width / 2)) * MillimetresPerUnit;
+            var y = (columns[1] - Front - (Breadth / 2)) * MillimetresPerUnit;
+            var diameter = columns.Length < 3 ? "4" : columns[2] == 0 ? LeastDiameter : (columns[2] * MillimetresPerCentimetre).ToString("0.######", CultureInfo.InvariantCulture);
+            var height = columns.Length < 4 ? 150 : columns[3] * MillimetresPerUnit;
+            text.Append(CultureInfo.InvariantCulture, $"trunk T{++number} at {x:0.######}, {y:0.######} mm diameter {diameter} mm height {height:0.######} mm\n");
+        }
+
+        return text.ToString();
+    }
+
+    private List<double[]> Rows()
     {
         OutsideProgram.R.Require();
         string table;
@@ -50,19 +71,10 @@ internal sealed record RealStand(string Name, double Left, double Front, double 
             throw;
         }
 
-        var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"planting \"{Name}\"\nhabit group\ncontainer rectangle {Width * MillimetresPerUnit} x {Breadth * MillimetresPerUnit} x 40 mm\nviewed from 180 deg, at 2000 mm, eye 300 mm\n");
-        var number = 0;
-        foreach (var line in table.Split('\n', StringSplitOptions.RemoveEmptyEntries))
-        {
-            var columns = line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(column => double.Parse(column, CultureInfo.InvariantCulture)).ToArray();
-            var x = (columns[0] - Left - (Width / 2)) * MillimetresPerUnit;
-            var y = (columns[1] - Front - (Breadth / 2)) * MillimetresPerUnit;
-            var diameter = columns.Length < 3 ? "4" : columns[2] == 0 ? LeastDiameter : (columns[2] * MillimetresPerCentimetre).ToString("0.######", CultureInfo.InvariantCulture);
-            var height = columns.Length < 4 ? 150 : columns[3] * MillimetresPerUnit;
-            text.Append(CultureInfo.InvariantCulture, $"trunk T{++number} at {x:0.######}, {y:0.######} mm diameter {diameter} mm height {height:0.######} mm\n");
-        }
-
-        return text.ToString();
+        return
+        [
+            .. table.Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(column => double.Parse(column, CultureInfo.InvariantCulture)).ToArray()),
+        ];
     }
 }
