@@ -166,7 +166,7 @@ internal sealed class FindingMarks
                 var past = way * (18 / Math.Max(18, way.Size));
                 var (start, end) = (left - past, right + past);
                 svg.Line("gs-finding", start.X, start.Y, end.X, end.Y);
-                placer.AvoidLine(start.X, start.Y, end.X, end.Y, 20);
+                placer.Obstacles.AvoidLine(start.X, start.Y, end.X, end.Y, 20);
                 Ask(placer, asked, number, [end, start], 0, [new(end.X + 11, end.Y, 0), new(start.X - 11, start.Y, 0.5), .. LabelRequest.Around(end.X, end.Y, 2, 20, 20)]);
                 break;
             case Figure.Ring ring when trunkOf(ring.Name) is { } trunk:

@@ -38,7 +38,7 @@ internal static class BearingDial
             var width = TextMetrics.ReservedWidth(text, Plate.SmallText);
             var place = LabelRequest.Beside(x, y, radius + 13, (bearing - 90) * Math.PI / 180, width, 15, 0);
             svg.Text("gs-number", place.CentreX, place.CentreY + 4, Plate.SmallText, text, TextAnchor.Middle);
-            placer.Avoid(Box.About(place.CentreX, place.CentreY, width, 15));
+            placer.Obstacles.Avoid(Box.About(place.CentreX, place.CentreY, width, 15));
         }
 
         svg.CloseGroup();

@@ -175,19 +175,19 @@ internal sealed class PlanLabels
 
     private void AddObstacles(ViewerEye eye)
     {
-        Placer.Expect(layout.Trunks.Length + 1);
-        Placer.Avoid(eye.Box);
+        Placer.Obstacles.Expect(layout.Trunks.Length + 1);
+        Placer.Obstacles.Avoid(eye.Box);
         foreach (var trunk in layout.Trunks)
         {
-            Placer.AvoidDisc(trunk.X, trunk.Y, trunk.Radius + 3, 250);
+            Placer.Obstacles.AvoidDisc(trunk.X, trunk.Y, trunk.Radius + 3, 250);
             if (trunk.Leans && layout.Detail != PlanDetail.Least)
             {
                 for (var i = 1; i < trunk.Run.Length; i++)
                 {
-                    Placer.AvoidLine(trunk.Run[i - 1].X, trunk.Run[i - 1].Y, trunk.Run[i].X, trunk.Run[i].Y, 12);
+                    Placer.Obstacles.AvoidLine(trunk.Run[i - 1].X, trunk.Run[i - 1].Y, trunk.Run[i].X, trunk.Run[i].Y, 12);
                 }
 
-                Placer.AvoidDisc(trunk.Tip.X, trunk.Tip.Y, 5, 16);
+                Placer.Obstacles.AvoidDisc(trunk.Tip.X, trunk.Tip.Y, 5, 16);
             }
         }
 
@@ -195,20 +195,20 @@ internal sealed class PlanLabels
         {
             for (var i = 1; i < mark.Stroke.Length; i++)
             {
-                Placer.AvoidLine(mark.Stroke[i - 1].X, mark.Stroke[i - 1].Y, mark.Stroke[i].X, mark.Stroke[i].Y, 22);
+                Placer.Obstacles.AvoidLine(mark.Stroke[i - 1].X, mark.Stroke[i - 1].Y, mark.Stroke[i].X, mark.Stroke[i].Y, 22);
             }
         }
 
         foreach (var gap in gaps)
         {
             var (from, to) = (gap.At(0), gap.At(1));
-            Placer.AvoidLine(from.X, from.Y, to.X, to.Y, 7);
+            Placer.Obstacles.AvoidLine(from.X, from.Y, to.X, to.Y, 7);
         }
 
         for (var i = 0; i < layout.RimOnPage.Length; i++)
         {
             var (from, to) = (layout.RimOnPage[i], layout.RimOnPage[(i + 1) % layout.RimOnPage.Length]);
-            Placer.AvoidLine(from.X, from.Y, to.X, to.Y, 9);
+            Placer.Obstacles.AvoidLine(from.X, from.Y, to.X, to.Y, 9);
         }
     }
 

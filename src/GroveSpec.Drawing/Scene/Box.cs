@@ -45,6 +45,12 @@ internal readonly record struct Box(double Left, double Top, double Right, doubl
     /// <summary>The length of a straight piece that runs inside the box; 0 where it misses.</summary>
     public double LengthInside(double fromX, double fromY, double toX, double toY)
     {
+        // Most pieces lie wholly to one side, and dividing is what takes the time.
+        if ((fromX <= Left && toX <= Left) || (fromX >= Right && toX >= Right) || (fromY <= Top && toY <= Top) || (fromY >= Bottom && toY >= Bottom))
+        {
+            return 0;
+        }
+
         double enter = 0;
         double leave = 1;
         if (!Cut(fromX, toX - fromX, Left, Right, ref enter, ref leave) || !Cut(fromY, toY - fromY, Top, Bottom, ref enter, ref leave))

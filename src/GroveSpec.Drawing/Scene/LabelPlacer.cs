@@ -7,87 +7,30 @@ namespace GroveSpec.Drawing.Scene;
 /// </summary>
 internal sealed class LabelPlacer
 {
-    private const double Cell = 32;
     private const int Passes = 3;
     private const double MostForOptional = 60;
     private const double FarOff = 45;
     private readonly Box page;
-    private readonly int columns;
-    private readonly int rows;
-    private readonly List<int>[] obstaclesByCell;
-    private readonly List<int>[] labelsByCell;
-    private readonly List<Obstacle> obstacles = [];
+    private readonly CellGrid grid;
+    private readonly List<int>?[] labelsByCell;
     private readonly List<LabelRequest> requests = [];
     private int[] seen = [];
     private int look;
     private LabelPlacement?[] placed = [];
+    private ObstacleCost[]?[] costs = [];
 
     /// <summary>Starts with an empty page.</summary>
     /// <param name="page">Where labels may stand.</param>
     public LabelPlacer(Box page)
     {
         this.page = page;
-        columns = Math.Max(1, (int)Math.Ceiling(page.Width / Cell));
-        rows = Math.Max(1, (int)Math.Ceiling(page.Height / Cell));
-        obstaclesByCell = new List<int>[columns * rows];
-        labelsByCell = new List<int>[columns * rows];
+        grid = new CellGrid(page);
+        labelsByCell = new List<int>?[grid.Count];
+        Obstacles = new ObstacleMap(grid);
     }
 
-    /// <summary>Makes room for obstacles that are to come.</summary>
-    /// <param name="count">How many at least.</param>
-    public void Expect(int count) => obstacles.EnsureCapacity(obstacles.Count + count);
-
-    /// <summary>Keeps labels off a box.</summary>
-    /// <param name="box">The box.</param>
-    /// <param name="cost">What it costs to stand on it; infinity where none may.</param>
-    public void Avoid(Box box, double cost = double.PositiveInfinity) => Add(new Obstacle(0, box.Left, box.Top, box.Right, box.Bottom, cost), box);
-
-    /// <summary>Keeps labels off a disc.</summary>
-    /// <param name="x">Its middle.</param>
-    /// <param name="y">Its middle, downward.</param>
-    /// <param name="radius">Its radius.</param>
-    /// <param name="cost">What it costs to stand on it wholly; standing on its edge costs less.</param>
-    public void AvoidDisc(double x, double y, double radius, double cost) =>
-        Add(new Obstacle(1, x, y, radius, 0, cost), new Box(x - radius, y - radius, x + radius, y + radius));
-
-    /// <summary>Keeps labels off a straight line.</summary>
-    /// <param name="fromX">One end.</param>
-    /// <param name="fromY">One end, downward.</param>
-    /// <param name="toX">The other end.</param>
-    /// <param name="toY">The other end, downward.</param>
-    /// <param name="cost">What it costs to cover a length of twenty pixels or more of it.</param>
-    public void AvoidLine(double fromX, double fromY, double toX, double toY, double cost)
-    {
-        var obstacle = obstacles.Count;
-        obstacles.Add(new Obstacle(2, fromX, fromY, toX, toY, cost));
-        var length = Math.Sqrt(((toX - fromX) * (toX - fromX)) + ((toY - fromY) * (toY - fromY)));
-        var steps = Math.Clamp((int)(length / (Cell / 2)), 1, 4096);
-        var last = -1;
-        for (var step = 0; step <= steps; step++)
-        {
-            var x = fromX + ((toX - fromX) * step / steps);
-            var y = fromY + ((toY - fromY) * step / steps);
-
-            // A cell's width on either side, since the samples may cut a corner.
-            for (var side = -1; side <= 1; side++)
-            {
-                for (var level = -1; level <= 1; level++)
-                {
-                    var cell = CellAt(x + (side * Cell / 2), y + (level * Cell / 2));
-                    if (cell != last)
-                    {
-                        var list = obstaclesByCell[cell] ??= [];
-                        if (list.Count == 0 || list[^1] != obstacle)
-                        {
-                            list.Add(obstacle);
-                        }
-
-                        last = cell;
-                    }
-                }
-            }
-        }
-    }
+    /// <summary>What labels keep off.</summary>
+    public ObstacleMap Obstacles { get; }
 
     /// <summary>Asks for a place.</summary>
     /// <param name="request">The label.</param>
@@ -103,7 +46,8 @@ internal sealed class LabelPlacer
     public LabelPlacement?[] Place()
     {
         placed = new LabelPlacement?[requests.Count];
-        seen = new int[Math.Max(obstacles.Count, requests.Count)];
+        costs = new ObstacleCost[requests.Count][];
+        seen = new int[requests.Count];
         var order = Enumerable.Range(0, requests.Count).OrderBy(label => requests[label].Turn).ToArray();
         foreach (var label in order)
         {
@@ -113,8 +57,11 @@ internal sealed class LabelPlacer
             }
         }
 
-        for (var pass = 0; pass < Passes && !order.All(label => placed[label] is { Candidate: 0 }); pass++)
+        // A round in which nothing moved would only be repeated by the next.
+        var hasMoved = true;
+        for (var pass = 0; pass < Passes && hasMoved; pass++)
         {
+            hasMoved = false;
             foreach (var label in order)
             {
                 if (placed[label] is { } place)
@@ -124,10 +71,12 @@ internal sealed class LabelPlacer
                     {
                         Put(label, place);
                     }
+
+                    hasMoved |= placed[label] != place;
                 }
                 else if (pass == 0)
                 {
-                    TryBest(label);
+                    hasMoved |= TryBest(label);
                 }
             }
         }
@@ -154,7 +103,7 @@ internal sealed class LabelPlacer
                 continue;
             }
 
-            var cost = candidate.Cost + CostOf(box, Math.Min(bestCost, request.IsRequired ? double.PositiveInfinity : MostForOptional));
+            var cost = candidate.Cost + CostOf(label, i, box, Math.Min(bestCost, request.IsRequired ? double.PositiveInfinity : MostForOptional));
             if (cost < bestCost)
             {
                 (best, bestCost) = (i, cost);
@@ -183,13 +132,25 @@ internal sealed class LabelPlacer
         return true;
     }
 
+    // Obstacles stay where they are, so what a place costs is found once, however often its label looks again.
+    private double CostOf(int label, int candidate, Box box, double bound)
+    {
+        var known = costs[label] ??= new ObstacleCost[requests[label].Candidates.Count];
+        if (!known[candidate].Answers(bound))
+        {
+            known[candidate] = Obstacles.CostOf(box, bound);
+        }
+
+        return known[candidate].Least;
+    }
+
     private bool TryMoveOthers(int label)
     {
         var request = requests[label];
         for (var i = 0; i < request.Candidates.Count; i++)
         {
             var box = BoxOf(request, request.Candidates[i]);
-            if (!page.Holds(box) || double.IsPositiveInfinity(CostOf(box, double.PositiveInfinity)))
+            if (!page.Holds(box) || double.IsPositiveInfinity(CostOf(label, i, box, double.PositiveInfinity)))
             {
                 continue;
             }
@@ -246,7 +207,7 @@ internal sealed class LabelPlacer
                     continue;
                 }
 
-                var cost = FarOff + (distance * 0.25) + CostOf(box, bestCost);
+                var cost = FarOff + (distance * 0.25) + Obstacles.CostOf(box, bestCost).Least;
                 cost += cost < bestCost ? 30 * LabelsCrossed(label, request, box) : 0;
                 if (cost < bestCost)
                 {
@@ -284,12 +245,12 @@ internal sealed class LabelPlacer
 
     private bool IsFree(Box box)
     {
-        var (firstColumn, firstRow, lastColumn, lastRow) = Cells(box);
-        for (var row = firstRow; row <= lastRow; row++)
+        var cells = grid.Under(box);
+        for (var row = cells.FirstRow; row <= cells.LastRow; row++)
         {
-            for (var column = firstColumn; column <= lastColumn; column++)
+            for (var column = cells.FirstColumn; column <= cells.LastColumn; column++)
             {
-                if (labelsByCell[(row * columns) + column] is { } inCell)
+                if (labelsByCell[grid.Cell(column, row)] is { } inCell)
                 {
                     foreach (var label in inCell)
                     {
@@ -309,12 +270,12 @@ internal sealed class LabelPlacer
     {
         look++;
         var found = new List<int>();
-        var (firstColumn, firstRow, lastColumn, lastRow) = Cells(box);
-        for (var row = firstRow; row <= lastRow; row++)
+        var cells = grid.Under(box);
+        for (var row = cells.FirstRow; row <= cells.LastRow; row++)
         {
-            for (var column = firstColumn; column <= lastColumn; column++)
+            for (var column = cells.FirstColumn; column <= cells.LastColumn; column++)
             {
-                foreach (var label in labelsByCell[(row * columns) + column] ?? [])
+                foreach (var label in labelsByCell[grid.Cell(column, row)] ?? [])
                 {
                     if (seen[label] != look)
                     {
@@ -331,105 +292,30 @@ internal sealed class LabelPlacer
         return found;
     }
 
-    // Stops as soon as the bound is passed: among ten thousand trunks most places are hopeless at once.
-    private double CostOf(Box box, double bound)
-    {
-        double cost = 0;
-        look++;
-        var (firstColumn, firstRow, lastColumn, lastRow) = Cells(box);
-        for (var row = firstRow; row <= lastRow; row++)
-        {
-            for (var column = firstColumn; column <= lastColumn; column++)
-            {
-                if (obstaclesByCell[(row * columns) + column] is not { } inCell)
-                {
-                    continue;
-                }
-
-                foreach (var obstacle in inCell)
-                {
-                    if (seen[obstacle] == look)
-                    {
-                        continue;
-                    }
-
-                    seen[obstacle] = look;
-                    cost += obstacles[obstacle].CostFor(box);
-                    if (cost > bound)
-                    {
-                        return cost;
-                    }
-                }
-            }
-        }
-
-        return cost;
-    }
-
     private void Put(int label, LabelPlacement place)
     {
         placed[label] = place;
-        var (firstColumn, firstRow, lastColumn, lastRow) = Cells(place.Box);
-        for (var row = firstRow; row <= lastRow; row++)
+        var cells = grid.Under(place.Box);
+        for (var row = cells.FirstRow; row <= cells.LastRow; row++)
         {
-            for (var column = firstColumn; column <= lastColumn; column++)
+            for (var column = cells.FirstColumn; column <= cells.LastColumn; column++)
             {
-                (labelsByCell[(row * columns) + column] ??= []).Add(label);
+                (labelsByCell[grid.Cell(column, row)] ??= []).Add(label);
             }
         }
     }
 
     private void Lift(int label)
     {
-        var (firstColumn, firstRow, lastColumn, lastRow) = Cells(placed[label]!.Value.Box);
-        for (var row = firstRow; row <= lastRow; row++)
+        var cells = grid.Under(placed[label]!.Value.Box);
+        for (var row = cells.FirstRow; row <= cells.LastRow; row++)
         {
-            for (var column = firstColumn; column <= lastColumn; column++)
+            for (var column = cells.FirstColumn; column <= cells.LastColumn; column++)
             {
-                labelsByCell[(row * columns) + column].Remove(label);
+                labelsByCell[grid.Cell(column, row)]!.Remove(label);
             }
         }
 
         placed[label] = null;
-    }
-
-    private void Add(Obstacle obstacle, Box extent)
-    {
-        obstacles.Add(obstacle);
-        var (firstColumn, firstRow, lastColumn, lastRow) = Cells(extent);
-        for (var row = firstRow; row <= lastRow; row++)
-        {
-            for (var column = firstColumn; column <= lastColumn; column++)
-            {
-                (obstaclesByCell[(row * columns) + column] ??= []).Add(obstacles.Count - 1);
-            }
-        }
-    }
-
-    private (int FirstColumn, int FirstRow, int LastColumn, int LastRow) Cells(Box box) =>
-        (Column(box.Left), Row(box.Top), Column(box.Right), Row(box.Bottom));
-
-    private int CellAt(double x, double y) => (Row(y) * columns) + Column(x);
-
-    private int Column(double x) => (int)Math.Clamp((x - page.Left) / Cell, 0, columns - 1);
-
-    private int Row(double y) => (int)Math.Clamp((y - page.Top) / Cell, 0, rows - 1);
-
-    private readonly record struct Obstacle(int Kind, double A, double B, double C, double D, double Cost)
-    {
-        public double CostFor(Box box)
-        {
-            switch (Kind)
-            {
-                case 0:
-                    return new Box(A, B, C, D).Overlaps(box) ? Cost : 0;
-                case 1:
-                    var depth = box.DepthOfDisc(A, B, C);
-                    return depth <= 0 ? 0 : Cost * Math.Min(1, 0.3 + (depth / 8));
-                default:
-                    var length = box.LengthInside(A, B, C, D);
-                    return length <= 0 ? 0 : Cost * Math.Min(1, 0.2 + (length / 20));
-            }
-        }
     }
 }

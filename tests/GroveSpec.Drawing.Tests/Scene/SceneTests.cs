@@ -157,7 +157,7 @@ public sealed class SceneTests
             var placer = new LabelPlacer(page);
             foreach (var (x, y, width, isRequired) in wanted)
             {
-                placer.AvoidDisc(x, y, 8, 100);
+                placer.Obstacles.AvoidDisc(x, y, 8, 100);
                 placer.Ask(new LabelRequest
                 {
                     Width = width,
@@ -182,7 +182,7 @@ public sealed class SceneTests
     {
         var placer = new LabelPlacer(new Box(0, 0, 200, 100));
         var forbidden = new Box(0, 0, 200, 60);
-        placer.Avoid(forbidden);
+        placer.Obstacles.Avoid(forbidden);
         placer.Ask(new LabelRequest { Width = 40, Height = 14, AnchorX = 100, AnchorY = 30, Reach = 5, IsRequired = true, Candidates = LabelRequest.Around(100, 30, 5, 40, 14) });
         var place = Assert.NotNull(placer.Place()[0]);
         Assert.False(place.Box.Overlaps(forbidden));
