@@ -27,6 +27,24 @@ internal sealed class CellGrid(Box page)
     /// <param name="box">The box.</param>
     public CellRange Under(Box box) => new(Column(box.Left), Row(box.Top), Column(box.Right), Row(box.Bottom));
 
+    /// <summary>How far to the left and to the right a straight piece comes within a row, a hair more so that rounding loses no cell.</summary>
+    /// <param name="row">A row that it touches; the first and the last reach beyond the page.</param>
+    /// <param name="fromX">One end.</param>
+    /// <param name="fromY">One end, downward.</param>
+    /// <param name="toX">The other end.</param>
+    /// <param name="toY">The other end, downward.</param>
+    public (double Left, double Right) WithinRow(int row, double fromX, double fromY, double toX, double toY)
+    {
+        const double Hair = 1e-6;
+        var top = row == 0 ? double.NegativeInfinity : page.Top + (row * Side) - Hair;
+        var bottom = row == rows - 1 ? double.PositiveInfinity : page.Top + ((row + 1) * Side) + Hair;
+        var one = fromY >= top && fromY <= bottom ? fromX : XAt(Math.Clamp(fromY, top, bottom));
+        var other = toY >= top && toY <= bottom ? toX : XAt(Math.Clamp(toY, top, bottom));
+        return (Math.Min(one, other) - Hair, Math.Max(one, other) + Hair);
+
+        double XAt(double y) => fromX + ((toX - fromX) * ((y - fromY) / (toY - fromY)));
+    }
+
     private int Column(double x) => (int)Math.Clamp((x - page.Left) / Side, 0, columns - 1);
 
     private int Row(double y) => (int)Math.Clamp((y - page.Top) / Side, 0, rows - 1);

@@ -38,31 +38,17 @@ internal sealed class ObstacleMap(CellGrid grid)
     {
         var obstacle = obstacles.Count;
         obstacles.Add(new Obstacle(2, fromX, fromY, toX, toY, cost));
-        var length = Math.Sqrt(((toX - fromX) * (toX - fromX)) + ((toY - fromY) * (toY - fromY)));
-        var steps = Math.Clamp((int)(length / (CellGrid.Side / 2)), 1, 4096);
-        var last = -1;
-        for (var step = 0; step <= steps; step++)
+
+        // Row by row, the cells between where the line comes into the row and where it leaves it.
+        var extent = new Box(Math.Min(fromX, toX), Math.Min(fromY, toY), Math.Max(fromX, toX), Math.Max(fromY, toY));
+        var cells = grid.Under(extent);
+        for (var row = cells.FirstRow; row <= cells.LastRow; row++)
         {
-            var x = fromX + ((toX - fromX) * step / steps);
-            var y = fromY + ((toY - fromY) * step / steps);
-
-            // A cell's width on either side, since the samples may cut a corner.
-            for (var side = -1; side <= 1; side++)
+            var (left, right) = grid.WithinRow(row, fromX, fromY, toX, toY);
+            var inRow = grid.Under(extent with { Left = left, Right = right });
+            for (var column = inRow.FirstColumn; column <= inRow.LastColumn; column++)
             {
-                for (var level = -1; level <= 1; level++)
-                {
-                    var cell = grid.At(x + (side * CellGrid.Side / 2), y + (level * CellGrid.Side / 2));
-                    if (cell != last)
-                    {
-                        var list = byCell[cell] ??= [];
-                        if (list.Count == 0 || list[^1] != obstacle)
-                        {
-                            list.Add(obstacle);
-                        }
-
-                        last = cell;
-                    }
-                }
+                (byCell[grid.Cell(column, row)] ??= []).Add(obstacle);
             }
         }
     }
