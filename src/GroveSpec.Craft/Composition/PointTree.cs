@@ -52,7 +52,7 @@ internal sealed class PointTree
         {
             var middle = Middle(start, end);
             isSplitByX[middle] = IsWide(start, end);
-            Select(isSplitByX[middle] ? x : y, start, end, middle);
+            Selection.Place(order, isSplitByX[middle] ? x : y, start, end, middle);
             Build(start, middle);
             start = middle + 1;
         }
@@ -73,51 +73,6 @@ internal sealed class PointTree
         }
 
         return right - left >= back - front;
-    }
-
-    /// <summary>Puts the place that belongs in the middle there, with none larger before and none smaller behind it.</summary>
-    private void Select(double[] axis, int start, int end, int middle)
-    {
-        end--;
-        while (start < end)
-        {
-            var pivot = axis[order[Middle(start, end + 1)]];
-            int low = start, high = end;
-
-            // Stopping at equal values on both sides halves a run of equal ones too.
-            while (low <= high)
-            {
-                while (axis[order[low]] < pivot)
-                {
-                    low++;
-                }
-
-                while (axis[order[high]] > pivot)
-                {
-                    high--;
-                }
-
-                if (low <= high)
-                {
-                    (order[low], order[high]) = (order[high], order[low]);
-                    low++;
-                    high--;
-                }
-            }
-
-            if (middle <= high)
-            {
-                end = high;
-            }
-            else if (middle >= low)
-            {
-                start = low;
-            }
-            else
-            {
-                return;
-            }
-        }
     }
 
     private void Search(int start, int end, int from, double reachSquare, Span<int> found, Span<double> squares, ref int count)

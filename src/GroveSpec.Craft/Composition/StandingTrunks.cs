@@ -146,9 +146,10 @@ public sealed class StandingTrunks
                 return 0;
             }
 
-            var sorted = (double[])nearestSquares.Value.Clone();
-            Array.Sort(sorted);
-            return sorted[(Count - 1) / 2];
+            var order = Enumerable.Range(0, Count).ToArray();
+            var middle = (Count - 1) / 2;
+            Selection.Place(order, nearestSquares.Value, 0, Count, middle);
+            return nearestSquares.Value[order[middle]];
         }
     }
 
