@@ -38,7 +38,11 @@ public sealed class AnswerTests : IAsyncLifetime
             new JsonObject
             {
                 ["workspace"] = new JsonObject { ["workspaceEdit"] = new JsonObject { ["documentChanges"] = true } },
-                ["textDocument"] = new JsonObject { ["completion"] = new JsonObject { ["completionItem"] = new JsonObject { ["snippetSupport"] = true } } },
+                ["textDocument"] = new JsonObject
+                {
+                    ["completion"] = new JsonObject { ["completionItem"] = new JsonObject { ["snippetSupport"] = true } },
+                    ["documentSymbol"] = new JsonObject { ["hierarchicalDocumentSymbolSupport"] = true },
+                },
             },
             folder.Path);
         await editor.OpenAsync(uri, Text);

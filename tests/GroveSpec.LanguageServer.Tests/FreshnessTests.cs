@@ -87,6 +87,89 @@ public sealed class FreshnessTests
     }
 
     [Fact]
+    public async Task A_used_file_that_is_moved_on_the_disk_is_missed_and_found_again_where_the_text_names_it()
+    {
+        using var folder = new ScratchFolder();
+        folder.Write("roles.grove", "role main { form stout }\n");
+        var planting = folder.Write("a.grove", "planting \"A\"\nuse \"roles.grove\"\ntrunk A at 0, 0 mm diameter 20 mm height 200 mm role main\n");
+        await using var editor = await EditorStandIn.StartAsync(folder: folder.Path);
+        await editor.OpenAsync(planting, folder.Read("a.grove"));
+        Assert.Empty(Errors(editor.Findings(planting, 1)));
+
+        Directory.CreateDirectory(Path.Combine(folder.Path, "club"));
+        File.Move(Path.Combine(folder.Path, "roles.grove"), Path.Combine(folder.Path, "club", "roles.grove"));
+        await editor.TellAsync("workspace/didChangeWatchedFiles", new JsonObject
+        {
+            ["changes"] = new JsonArray(new JsonObject { ["uri"] = folder.UriOf("roles.grove"), ["type"] = 3 }, new JsonObject { ["uri"] = folder.UriOf("club/roles.grove"), ["type"] = 1 }),
+        });
+        Assert.NotEmpty(Errors(editor.Findings(planting, 1)));
+
+        await editor.ReplaceAsync(planting, folder.Read("a.grove").Replace("roles.grove", "club/roles.grove", StringComparison.Ordinal), 2);
+        Assert.Empty(Errors(editor.Findings(planting, 2)));
+
+        static IEnumerable<JsonNode?> Errors(JsonObject found) => found["diagnostics"]!.AsArray().Where(one => (int)one!["severity"]! == 1);
+    }
+
+    [Fact]
+    public async Task A_planting_that_is_deleted_on_the_disk_is_kept_while_it_is_open_and_forgotten_when_it_is_closed()
+    {
+        using var folder = new ScratchFolder();
+        var planting = folder.Write("a.grove", "planting \"A\"\ntrunk Meadow at 0, 0 mm\n");
+        await using var editor = await EditorStandIn.StartAsync(folder: folder.Path);
+        await editor.OpenAsync(planting, folder.Read("a.grove"));
+        Assert.Single(await MeadowsAsync());
+
+        File.Delete(Path.Combine(folder.Path, "a.grove"));
+        await editor.TellAsync("workspace/didChangeWatchedFiles", new JsonObject { ["changes"] = new JsonArray(new JsonObject { ["uri"] = planting, ["type"] = 3 }) });
+        Assert.Single(await MeadowsAsync());
+
+        await editor.TellAsync("textDocument/didClose", new JsonObject { ["textDocument"] = new JsonObject { ["uri"] = planting } });
+        Assert.Empty(await MeadowsAsync());
+
+        async Task<JsonArray> MeadowsAsync() => (await editor.AskAsync("workspace/symbol", new JsonObject { ["query"] = "Meadow" }))!.AsArray();
+    }
+
+    [Fact]
+    public async Task Changes_of_one_message_follow_one_another_even_where_a_later_one_touches_what_an_earlier_one_wrote()
+    {
+        await using var editor = await EditorStandIn.StartAsync();
+        await editor.OpenAsync(Uri, "planting \"A\"\ntrunk A at 0, 0 mm\n");
+
+        await editor.TellAsync("textDocument/didChange", new JsonObject
+        {
+            ["textDocument"] = new JsonObject { ["uri"] = Uri, ["version"] = 2 },
+            ["contentChanges"] = new JsonArray(Change(1, 6, 1, 7, "Oak"), Change(1, 7, 1, 9, "ld"), Change(1, 0, 1, 9, "trunk Willow"), Change(0, 10, 0, 11, "B\"\ntrunk Y at 9, 9 mm # \"")),
+        });
+
+        Assert.Equal(["B", "Y", "Willow"], (await editor.AskAsync("textDocument/documentSymbol", LifeTests.At(Uri, 0, 0)))!.AsArray().Select(symbol => (string?)symbol!["name"]));
+    }
+
+    [Theory]
+    [InlineData(10, "x🌲🌲")]
+    [InlineData(11, "x🌲🌲")]
+    [InlineData(12, "🌲x🌲")]
+    [InlineData(13, "🌲x🌲")]
+    [InlineData(14, "🌲🌲x")]
+    public async Task What_is_written_within_a_character_of_two_units_stands_before_it(int character, string expected)
+    {
+        await using var editor = await EditorStandIn.StartAsync();
+        await editor.OpenAsync(Uri, "planting \"🌲🌲\"\n");
+        await editor.TellAsync("textDocument/didChange", new JsonObject
+        {
+            ["textDocument"] = new JsonObject { ["uri"] = Uri, ["version"] = 2 },
+            ["contentChanges"] = new JsonArray(Change(0, character, 0, character, "x")),
+        });
+
+        Assert.Equal(expected, (string?)Assert.Single((await editor.AskAsync("textDocument/documentSymbol", LifeTests.At(Uri, 0, 0)))!.AsArray())!["name"]);
+    }
+
+    private static JsonObject Change(int line, int character, int toLine, int toCharacter, string text) => new()
+    {
+        ["range"] = new JsonObject { ["start"] = new JsonObject { ["line"] = line, ["character"] = character }, ["end"] = new JsonObject { ["line"] = toLine, ["character"] = toCharacter } },
+        ["text"] = text,
+    };
+
+    [Fact]
     public void After_any_edits_text_findings_symbols_and_tokens_are_those_of_a_fresh_server() =>
         Gen.Select(Gen.Int[0, 17].Array[1, 25], Gen.Select(Gen.Int[0, 1000], Gen.Int[0, 1000], Gen.Int[0, 17], Gen.Bool).Array[1, 60], Gen.Bool).Sample(
             (start, edits, isUtf8) => CompareAsync(start, edits, isUtf8).GetAwaiter().GetResult(),

@@ -128,7 +128,7 @@ public sealed class SettingsTests
         }
         while ((int?)answer["error"]?["code"] == -32801);
 
-        Assert.Equal(199, (int)answer["result"]![0]!["range"]!["start"]!["line"]!);
+        Assert.Equal(199, (int)answer["result"]![0]!["location"]!["range"]!["start"]!["line"]!);
     }
 
     [Fact]

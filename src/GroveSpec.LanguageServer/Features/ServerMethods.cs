@@ -124,7 +124,7 @@ internal sealed class ServerMethods(Session session, string version, Action exit
         yield return ("textDocument/documentHighlight", Method.OfDocument(session, static () => Shapes.TextDocumentPositionParams, static () => Shapes.DocumentHighlightArray, asked => asked.TextDocument.Uri, (document, asked, _) => NameAnswers.Highlights(document, asked.Position)));
         yield return ("textDocument/prepareRename", Method.OfDocument(session, static () => Shapes.TextDocumentPositionParams, static () => Shapes.PrepareRenameResult, asked => asked.TextDocument.Uri, (document, asked, _) => NameAnswers.PrepareRename(document, asked.Position)));
         yield return ("textDocument/rename", Method.OfDocument(session, static () => Shapes.RenameParams, static () => Shapes.WorkspaceEdit, asked => asked.TextDocument.Uri, (document, asked, ended) => NameAnswers.Rename(session, document, asked, ended)));
-        yield return ("textDocument/documentSymbol", Method.OfDocument(session, static () => Shapes.DocumentSymbolParams, static () => Shapes.DocumentSymbolArray, asked => asked.TextDocument.Uri, (document, _, _) => SymbolAnswers.OfDocument(document)));
+        yield return ("textDocument/documentSymbol", Symbols());
         yield return ("workspace/symbol", Method.Asked(static () => Shapes.WorkspaceSymbolParams, static () => Shapes.WorkspaceSymbolArray, (asked, ended) => SymbolAnswers.OfWorkspace(session, asked, ended)));
         yield return ("textDocument/foldingRange", Method.OfDocument(session, static () => Shapes.FoldingRangeParams, static () => Shapes.FoldingRangeArray, asked => asked.TextDocument.Uri, (document, _, _) => FoldingAnswer.Of(document)));
         yield return ("textDocument/selectionRange", Method.OfDocument(session, static () => Shapes.SelectionRangeParams, static () => Shapes.SelectionRangeArray, asked => asked.TextDocument.Uri, (document, asked, _) => SelectionAnswer.Of(document, asked.Positions)));
@@ -138,6 +138,14 @@ internal sealed class ServerMethods(Session session, string version, Action exit
         yield return ("textDocument/onTypeFormatting", Method.OfDocument(session, static () => Shapes.DocumentOnTypeFormattingParams, static () => Shapes.TextEditArray, asked => asked.TextDocument.Uri, (document, asked, _) => FormattingAnswer.OnType(document, asked.Position, asked.Ch)));
         yield return ("textDocument/documentLink", Method.OfDocument(session, static () => Shapes.DocumentLinkParams, static () => Shapes.DocumentLinkArray, asked => asked.TextDocument.Uri, (document, _, _) => DocumentLinkAnswer.Of(document)));
         yield return ("textDocument/codeAction", Method.OfDocument(session, static () => Shapes.CodeActionParams, static () => Shapes.CodeActionArray, asked => asked.TextDocument.Uri, (document, asked, ended) => CodeActionAnswer.Of(session, document, asked, ended)));
+    }
+
+    // An editor that does not say that it can show a tree is sent a list.
+    private Func<JsonElement?, CancellationToken, Task<JsonElement?>> Symbols()
+    {
+        var tree = Method.OfDocument(session, static () => Shapes.DocumentSymbolParams, static () => Shapes.DocumentSymbolArray, asked => asked.TextDocument.Uri, (document, _, _) => SymbolAnswers.OfDocument(document));
+        var list = Method.OfDocument(session, static () => Shapes.DocumentSymbolParams, static () => Shapes.SymbolInformationArray, asked => asked.TextDocument.Uri, (document, _, _) => SymbolAnswers.ListOfDocument(document));
+        return (asked, ended) => session.Capabilities.TextDocument?.DocumentSymbol?.HierarchicalDocumentSymbolSupport == true ? tree(asked, ended) : list(asked, ended);
     }
 
     private IEnumerable<(string Name, Func<JsonElement?, CancellationToken, Task<JsonElement?>> Answer)> Pictures()

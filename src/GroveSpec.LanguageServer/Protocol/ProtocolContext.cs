@@ -118,6 +118,7 @@ namespace GroveSpec.LanguageServer.Protocol;
 [JsonSerializable(typeof(SignatureHelpOptions))]
 [JsonSerializable(typeof(SignatureHelpParams))]
 [JsonSerializable(typeof(SignatureInformation))]
+[JsonSerializable(typeof(SymbolInformation[]))]
 [JsonSerializable(typeof(TextDocumentClientCapabilities))]
 [JsonSerializable(typeof(TextDocumentContentChangeEvent))]
 [JsonSerializable(typeof(TextDocumentEdit))]

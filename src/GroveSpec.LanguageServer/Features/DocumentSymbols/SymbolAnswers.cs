@@ -16,6 +16,11 @@ internal static class SymbolAnswers
     /// <returns>Its entries in the order of the text.</returns>
     public static DocumentSymbol[] OfDocument(OpenDocument document) => [.. FileOutline.Of(document.Tree).Select(entry => Symbol(document, entry))];
 
+    /// <summary>The outline of a document for an editor that shows no tree: each entry with the one that holds it.</summary>
+    /// <param name="document">The document.</param>
+    /// <returns>Its entries in the order of the text, what an entry holds behind it.</returns>
+    public static SymbolInformation[] ListOfDocument(OpenDocument document) => [.. FileOutline.Of(document.Tree).SelectMany(entry => List(document, entry, null))];
+
     /// <summary>What is called so, or nearly so, in any planting file.</summary>
     /// <param name="session">The session.</param>
     /// <param name="asked">Letters that stand in the name in this order, large or small; none for all.</param>
@@ -48,6 +53,10 @@ internal static class SymbolAnswers
         entry.Detail.Length == 0 ? null : entry.Detail,
         entry.IsGone ? [Deprecated] : null,
         entry.Children.IsEmpty ? null : [.. entry.Children.Select(child => Symbol(document, child))]);
+
+    private static IEnumerable<SymbolInformation> List(OpenDocument document, OutlineEntry entry, string? holder) => entry.Children
+        .SelectMany(child => List(document, child, entry.Name))
+        .Prepend(new(entry.Name, KindOf(entry.Kind), new(document.Uri, document.Positions.RangeOf(entry.Span)), holder, entry.IsGone ? [Deprecated] : null));
 
     private static bool Has(string name, string query)
     {
