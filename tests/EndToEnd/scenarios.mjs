@@ -33,20 +33,21 @@ scenario("Three trunks in line are underlined where they stand, listed among the
   await window.openFile("two-paths.grove");
   await window.page.locator(".monaco-editor .squiggly-warning").first().waitFor();
   await window.served();
-  equal((await window.page.locator("#status\\.editor\\.mode").innerText()).trim(), "GroveSpec");
-  const keyword = await window.line("trunk A").locator("span span", { hasText: /^trunk$/ }).getAttribute("class");
-  match(keyword, /mtk(?!1\b)\d+/);
+  await window.page.locator("#status\\.editor\\.mode", { hasText: /^\s*GroveSpec\s*$/ }).waitFor();
+  await window.until("the keyword has a colour of its own", async () => {
+    const colour = await window.line("trunk A").locator("span span", { hasText: /^trunk$/ }).getAttribute("class");
+    return /mtk(?!1\b)\d+/.test(colour) || colour;
+  });
 
   await window.press("Control+Shift+M");
   const problem = window.page.locator(".markers-panel .monaco-list-row", { hasText: "stand in line" });
-  await problem.first().waitFor();
-  match(await problem.first().innerText(), /stand in line[\s\S]*three-in-line/);
+  await problem.filter({ hasText: "three-in-line" }).first().waitFor();
 
   // The mark lies under the place of the trunk in the middle, and nowhere else.
-  const line = await window.line("trunk B").boundingBox();
-  const marks = await window.page.locator(".monaco-editor .squiggly-warning").evaluateAll((found) => found.map((mark) => mark.getBoundingClientRect().toJSON()));
-  equal(marks.length, 1);
-  const [mark] = marks;
+  const line = await window.placeOf(window.line("trunk B"), "the line of B");
+  const marks = window.page.locator(".monaco-editor .squiggly-warning");
+  await window.equals("one place is underlined", () => marks.count(), 1);
+  const mark = await window.placeOf(marks, "the mark");
   ok(mark.y >= line.y - 2 && mark.y <= line.y + line.height, "the mark lies on the line of B");
   await window.page.mouse.move(mark.x + mark.width / 2, mark.y + mark.height / 2 - 3);
   await window.page.mouse.move(mark.x + mark.width / 2 + 1, mark.y + mark.height / 2 - 3);
@@ -92,10 +93,10 @@ scenario("The drawing beside the text leads to lines, lights up what the caret s
   await window.served();
   await window.command("GroveSpec: Draw the Plan Beside the Text");
   await window.fact("trunk:A").first().waitFor();
-  equal(await window.drawing().locator("body").evaluate((body) => getComputedStyle(body).backgroundColor), "rgb(25, 29, 26)");
+  await window.equals("the page is dark", () => window.drawing().locator("body").evaluate((body) => getComputedStyle(body).backgroundColor), "rgb(25, 29, 26)");
   // What was found is told below the plate, and stays as large as text when the plate is small.
   const key = window.drawing().locator("#key");
-  match(await key.locator("li").first().innerText(), /^1\s+A, B and C stand in line/);
+  await key.locator("li").first().filter({ hasText: /^\s*1\s*A, B and C stand in line/ }).waitFor();
   const read = await key.evaluate((list) => ({ size: parseFloat(getComputedStyle(list).fontSize), scale: parseFloat(getComputedStyle(list).getPropertyValue("--scale")) }));
   ok(read.scale < 0.8 && read.size * read.scale > 13, `it is read at ${read.size * read.scale} px`);
   await shot("drawing");
@@ -123,7 +124,7 @@ scenario("The drawing beside the text leads to lines, lights up what the caret s
     const now = await window.middleOf("A");
     return Math.hypot(now.x - place.x, now.y - place.y) < 3 || now;
   });
-  equal(await sheet.evaluate(({ style }) => style.transform), before);
+  await window.equals("the sheet is as near as it was", () => sheet.evaluate(({ style }) => style.transform), before);
   await shot("typed");
 
   await window.drawing().locator("#view-front").click();
@@ -131,7 +132,7 @@ scenario("The drawing beside the text leads to lines, lights up what the caret s
   await shot("front");
   await window.drawing().locator("#view-timeline").click();
   await window.drawing().locator("#sheet svg.gs-timeline").waitFor();
-  equal(await window.drawing().locator("#view-timeline").getAttribute("aria-selected"), "true");
+  await window.drawing().locator("#view-timeline[aria-selected=true]").waitFor();
 });
 
 scenario("A trunk taken hold of in the plan changes the text and what is found, and one undo brings all back", { files: { "two-paths.grove": lineOfThree }, settings: dark }, async (window, shot) => {
@@ -222,17 +223,17 @@ scenario("Pinched nearer, the drawing keeps what lies under the fingers, and a t
     const now = await window.middleOf("B");
     return (!/^trunk B\s+at -9, 1 mm/m.test(await window.shown()) && Math.hypot(now.x - from.x - 30, now.y - from.y - 60) < 5) || now;
   });
-  equal(await scale(), near);
+  await window.equals("the sheet is as near as it was", scale, near);
 
   // In high contrast all lines and letters take the editor's own colours.
   const body = window.drawing().locator("body");
-  equal(await body.evaluate((element) => getComputedStyle(element).backgroundColor), "rgb(0, 0, 0)");
-  equal(await window.drawing().locator("#sheet .gs-rim").first().evaluate((rim) => getComputedStyle(rim).stroke), "rgb(255, 255, 255)");
-  equal(await window.drawing().locator("#sheet .gs-remark").first().evaluate((text) => getComputedStyle(text).fill), "rgb(255, 255, 255)");
+  await window.equals("the page is black", () => body.evaluate((element) => getComputedStyle(element).backgroundColor), "rgb(0, 0, 0)");
+  await window.equals("the rim is white", () => window.drawing().locator("#sheet .gs-rim").first().evaluate((rim) => getComputedStyle(rim).stroke), "rgb(255, 255, 255)");
+  await window.equals("the remarks are white", () => window.drawing().locator("#sheet .gs-remark").first().evaluate((text) => getComputedStyle(text).fill), "rgb(255, 255, 255)");
 
   // The ground is drawn along at this size, and one key brings the whole plate back.
   const place = await window.middleOf("D");
-  const { x, y } = await window.drawing().locator("#stage").boundingBox().then((box) => ({ x: box.x + box.width / 2, y: box.y + box.height - 40 }));
+  const { x, y } = await window.placeOf(window.drawing().locator("#stage"), "the stage").then((box) => ({ x: box.x + box.width / 2, y: box.y + box.height - 40 }));
   await window.page.mouse.move(x, y);
   await window.page.mouse.down();
   await window.page.mouse.move(x + 60, y - 20, { steps: 4 });
@@ -254,12 +255,12 @@ scenario("What the pointer does in the drawing the keyboard does too", { files: 
   await stage.focus();
   await stage.press("ArrowRight");
   await stage.press("ArrowRight");
-  equal(await window.drawing().locator("#trunks [aria-selected=true]").count(), 1);
+  await window.equals("one trunk is chosen", () => window.drawing().locator("#trunks [aria-selected=true]").count(), 1);
   await stage.press("Alt+Shift+ArrowDown");
   await window.until("B stands 10 mm nearer to the front", async () => /^trunk B\s+at -9, -9 mm/m.test(await window.shown()) || (await window.shown()));
   await stage.press("Alt+ArrowRight");
   await window.until("and 1 mm to the right", async () => /^trunk B\s+at -8, -9 mm/m.test(await window.shown()) || (await window.shown()));
-  equal(await window.drawing().locator("body").evaluate((body) => getComputedStyle(body).backgroundColor), "rgb(252, 251, 247)");
+  await window.equals("the page is light", () => window.drawing().locator("body").evaluate((body) => getComputedStyle(body).backgroundColor), "rgb(252, 251, 247)");
   await shot("light");
   await stage.press("Enter");
   await window.page.locator("#status\\.editor\\.selection", { hasText: "Ln 10" }).waitFor();
@@ -274,7 +275,7 @@ scenario("A top taken hold of in the front changes lean and height", { files: { 
   const stage = window.drawing().locator("#stage");
   await stage.focus();
   await stage.press("ArrowRight");
-  const ring = await window.drawing().locator("#sheet .ring-current").boundingBox();
+  const ring = await window.placeOf(window.drawing().locator("#sheet .ring-current"), "the ring");
   const top = { x: ring.x + ring.width / 2, y: ring.y + ring.height / 2 };
   await window.page.mouse.move(top.x, top.y);
   await window.page.mouse.down();
@@ -359,8 +360,8 @@ scenario("A drawing comes back with its window, with its plate, its planting and
 
   await window.reload();
   await window.drawing().locator("#sheet svg.gs-front").waitFor();
-  equal(await window.drawing().locator("#view-front").getAttribute("aria-selected"), "true");
-  equal(await sheet.evaluate(({ style }) => style.transform), before);
+  await window.drawing().locator("#view-front[aria-selected=true]").waitFor();
+  await window.equals("the sheet is as near as it was", () => sheet.evaluate(({ style }) => style.transform), before);
   await shot("restored");
 
   // It is alive: what is typed is drawn.

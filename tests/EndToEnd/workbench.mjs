@@ -193,18 +193,22 @@ export class Window {
     return this.drawing().locator(`#sheet [data-origin="${origin}"]`);
   }
 
-  /** The middle of a trunk in the plan, on the screen, once it no longer moves there: a panel that opens or closes moves the drawing. */
-  async middleOf(name) {
-    const trunk = this.drawing().locator(`#sheet g[data-origin="trunk:${name}"]`).first();
-    let middle = { x: Number.NaN, y: Number.NaN };
-    await this.until(`${name} stands still`, async () => {
-      const box = await trunk.boundingBox();
-      const before = middle;
-      middle = box ? { x: box.x + box.width / 2, y: box.y + box.height / 2 } : { x: Number.NaN, y: Number.NaN };
+  /** Where a part is on the screen, once it no longer moves there: a panel that opens or closes moves all beside it, and its lines are drawn anew. */
+  async placeOf(part, says) {
+    let place = null;
+    await this.until(`${says} stands still`, async () => {
+      const before = place;
+      place = await part.boundingBox();
       await this.page.waitForTimeout(150);
-      return Math.hypot(middle.x - before.x, middle.y - before.y) < 0.5;
+      return before !== null && place !== null && Math.hypot(place.x - before.x, place.y - before.y) < 0.5;
     });
-    return middle;
+    return place;
+  }
+
+  /** The middle of a trunk in the plan, on the screen. */
+  async middleOf(name) {
+    const { x, y, width, height } = await this.placeOf(this.drawing().locator(`#sheet g[data-origin="trunk:${name}"]`).first(), name);
+    return { x: x + width / 2, y: y + height / 2 };
   }
 
   /** What the list of problems says. */
@@ -247,6 +251,14 @@ export class Window {
     await this.until("the next place of the form is chosen", async () => {
       await this.press("Tab");
       return await this.editor().locator(".selected-text").first().waitFor({ timeout: 2000 }).then(() => true);
+    });
+  }
+
+  /** Waits until something that is asked again and again is a value: what is drawn anew is not there for a moment. */
+  equals(says, ask, wanted) {
+    return this.until(says, async () => {
+      const found = await ask();
+      return found === wanted || found;
     });
   }
 

@@ -61,7 +61,7 @@ const inLine = "A, 🌲b and C stand in line: 🌲b stands only 2 mm off the str
 const wide = "C is wide but short: 16 mm thick, 2nd of 3, but 180 mm high, 3rd, while 🌲b is thinner and yet taller. Let it run up or hold 🌲b back; if it is meant so, give it a role with form stout.";
 
 const abilities: ClientCapabilities = {
-  textDocument: { publishDiagnostics: { versionSupport: true, relatedInformation: true, codeDescriptionSupport: true }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ["quickfix"] } } } },
+  textDocument: { documentSymbol: { hierarchicalDocumentSymbolSupport: true }, publishDiagnostics: { versionSupport: true, relatedInformation: true, codeDescriptionSupport: true }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ["quickfix"] } } } },
   workspace: { workspaceEdit: { documentChanges: true } },
   window: { workDoneProgress: true },
 };
