@@ -85,6 +85,10 @@ fi
 step "Making the program" program dotnet publish src/GroveSpec.Cli -c Release -p:Native=true -o artifacts/program -nologo
 export GROVESPEC_PROGRAM="$PWD/artifacts/program/grovespec"
 
+# What day lengths and seasons are held against.
+astronomy() { (cd tests/astronomy && npm ci --ignore-scripts --no-audit --no-fund); }
+case "GroveSpec.Conformance.Tests" in *"$only"*) step "Installing the astronomical library" astronomy astronomy ;; esac
+
 for project in tests/GroveSpec.*.Tests; do
   name="$(basename "$project")"
   case "$name" in *"$only"*) ;; *) continue ;; esac

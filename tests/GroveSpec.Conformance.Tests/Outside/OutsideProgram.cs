@@ -18,6 +18,9 @@ internal sealed record OutsideProgram(string Name, string Package)
     /// <summary>R.</summary>
     public static readonly OutsideProgram R = new("Rscript", "r-base-core");
 
+    /// <summary>Node, which runs a library of npm.</summary>
+    public static readonly OutsideProgram Node = new("node", "nodejs");
+
     /// <summary>Skips the test, with the reason, where the program is not installed.</summary>
     public void Require() => Assert.SkipUnless(IsThere, $"{Name} is not installed (Debian: apt-get install {Package})");
 
