@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using GroveSpec.Craft.Year;
 using GroveSpec.Model;
-using GroveSpec.Model.Sites;
 using GroveSpec.Model.Species;
 using GroveSpec.Model.Times;
 using NodaTime;
@@ -10,62 +10,55 @@ namespace GroveSpec.Craft.Calendar;
 /// <summary>
 /// The year of one species on one site: when its stages begin. A stage that was seen begins on that day;
 /// otherwise the bands of the species' profile are counted from the site's frosts and the solstice,
-/// and where the profile has none, bands of common practice for its leaf habit.
+/// and where the profile has none, bands of common practice for its leaf habit. What was seen moves the other stages of that year,
+/// and less so those of other years. It keeps what it has worked out, so it belongs to one thread at a time.
 /// </summary>
 public sealed class TreeYear
 {
-    private const int FirstYear = 3;
-    private const int LastYear = 9996;
+    private readonly string? species;
+    private readonly bool isSpeciesSeen;
+    private readonly UsualStages usual;
+    private readonly SeenStages seen;
+    private readonly Dictionary<(Stage Stage, int Year), StageOnset?> comings = [];
 
-    private readonly Site? site;
-    private readonly bool isSouthern;
-    private readonly ImmutableArray<SeenStage> seen;
-    private readonly Dictionary<Stage, Band> bands = [];
-
-    private TreeYear(Planting planting, SpeciesProfile? profile)
+    private TreeYear(Planting planting, string? species)
     {
-        site = planting.Site;
-        isSouthern = site?.IsSouthern ?? false;
-        seen = planting.Seen;
-        foreach (var band in UsualBands(profile?.Leaves?.Value ?? LeafHabit.Deciduous))
-        {
-            bands[band.Stage] = band;
-        }
+        this.species = species;
+        usual = new UsualStages(planting.Site, planting.ProfileOf(species));
 
-        foreach (var band in profile?.Stages ?? [])
-        {
-            bands[band.Stage] = new Band(band.Stage, band.Anchor, band.Earliest, band.Latest);
-        }
+        // Stages are noted of the planting's own species. Of another one they tell whether the year is early, but not the day.
+        isSpeciesSeen = planting.Species is null || species is null || species == planting.Species.Value.Value;
+        seen = new SeenStages(planting.Seen, isSpeciesSeen ? usual : new UsualStages(planting.Site, planting.ProfileOf(planting.Species?.Value)));
     }
 
     /// <summary>The year of a species in a planting.</summary>
     /// <param name="planting">The planting, for its site, profiles and what was seen.</param>
     /// <param name="species">The species' name as written; where it has no profile, a tree that drops its leaves is taken.</param>
     /// <returns>Its year.</returns>
-    public static TreeYear Of(Planting planting, string? species) => new(planting, planting.ProfileOf(species));
+    public static TreeYear Of(Planting planting, string? species) => new(planting, species);
+
+    /// <summary>How the tree carries its leaves; what drops them is taken where no profile says.</summary>
+    public LeafHabit Habit => usual.Habit;
+
+    /// <summary>When a stage begins, and where that comes from.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <param name="year">The calendar year in which it begins.</param>
+    /// <returns>Its days with their source; null where <see cref="Onset"/> is.</returns>
+    public StageOnset? Coming(Stage stage, int year)
+    {
+        if (!comings.TryGetValue((stage, year), out var coming))
+        {
+            comings.Add((stage, year), coming = Reckon(stage, year));
+        }
+
+        return coming;
+    }
 
     /// <summary>When a stage begins.</summary>
     /// <param name="stage">The stage.</param>
     /// <param name="year">The calendar year in which it begins.</param>
     /// <returns>The earliest and latest first day; null without the frost date it is counted from, for a stage this tree does not have, and for a year that cannot be reckoned with.</returns>
-    public DateInterval? Onset(Stage stage, int year)
-    {
-        foreach (var noted in seen)
-        {
-            if (noted.Stage == stage && noted.Date.Year == year)
-            {
-                return new DateInterval(noted.Date, noted.Date);
-            }
-        }
-
-        if (year is < FirstYear or > LastYear || !bands.TryGetValue(stage, out var band) || band.Earliest > band.Latest
-            || Math.Abs((long)band.Earliest) > 366 || Math.Abs((long)band.Latest) > 366)
-        {
-            return null;
-        }
-
-        return Anchor(band.Anchor, year) is { } day ? new DateInterval(day.PlusDays(band.Earliest), day.PlusDays(band.Latest)) : null;
-    }
+    public DateInterval? Onset(Stage stage, int year) => Coming(stage, year)?.Days;
 
     /// <summary>The days on which a stage may be under way: from its earliest beginning to the day before the next stage can begin.</summary>
     /// <param name="stage">The stage.</param>
@@ -102,12 +95,12 @@ public sealed class TreeYear
     /// <summary>The last frost of spring.</summary>
     /// <param name="year">The calendar year of that spring.</param>
     /// <returns>The day; null when the site does not say.</returns>
-    public LocalDate? LastFrost(int year) => year is < FirstYear or > LastYear ? null : Anchor(FrostAnchor.LastFrost, year);
+    public LocalDate? LastFrost(int year) => usual.AnchorDay(FrostAnchor.LastFrost, year);
 
     /// <summary>The first frost of autumn.</summary>
     /// <param name="year">The calendar year of that autumn.</param>
     /// <returns>The day; null when the site does not say.</returns>
-    public LocalDate? FirstFrost(int year) => year is < FirstYear or > LastYear ? null : Anchor(FrostAnchor.FirstFrost, year);
+    public LocalDate? FirstFrost(int year) => usual.AnchorDay(FrostAnchor.FirstFrost, year);
 
     /// <summary>The stages one after another, each from the middle of its band to the middle of the next one's; midsummer, a day rather than a span, is left out.</summary>
     /// <param name="days">The days to cover.</param>
@@ -140,47 +133,51 @@ public sealed class TreeYear
         return spans.ToImmutable();
     }
 
-    private LocalDate? Anchor(FrostAnchor anchor, int year) => anchor switch
+    private StageOnset? Reckon(Stage stage, int year)
     {
-        // A mild northern site may have its first frost after the turn of the year, or its last one before it.
-        FrostAnchor.LastFrost => site?.LastFrost?.Value is { } last ? last.InYear(!isSouthern && last.Month >= 9 ? year - 1 : year) : null,
-        FrostAnchor.FirstFrost => site?.FirstFrost?.Value is { } first ? first.InYear(!isSouthern && first.Month <= 4 ? year + 1 : year) : null,
-        _ => new LocalDate(year, isSouthern ? 12 : 6, 21),
-    };
+        if (isSpeciesSeen && seen.Day(stage, year) is { } noted)
+        {
+            return new StageOnset { Stage = stage, Days = new DateInterval(noted, noted), Basis = StageBasis.Seen, Source = "seen", Account = StageAccount.Seen(noted) };
+        }
 
-    /// <summary>Bands for a tree without a profile of its own. Source: common practice, in days from the site's average frosts.</summary>
-    private static ReadOnlySpan<Band> UsualBands(LeafHabit habit) => habit switch
+        if (usual.Band(stage) is not { } band || usual.AnchorDay(band.Anchor, year) is not { } anchor)
+        {
+            return null;
+        }
+
+        var account = StageAccount.Usual(band, anchor, species, usual);
+        var coming = new StageOnset { Stage = stage, Days = new DateInterval(anchor.PlusDays(band.Earliest), anchor.PlusDays(band.Latest)), Basis = band.Basis, Source = band.Source, Account = account };
+        if (seen.InYear(stage, band.Anchor, year) is var (shift, by))
+        {
+            var day = seen.Day(by, year)!.Value;
+            return coming with { Days = Narrowed(coming.Days, shift, stage, by, day), DaysMoved = shift, MovedBy = by, Account = $"{account} {StageAccount.Moved(shift, by, day)}" };
+        }
+
+        return seen.OverYears(stage, band.Anchor) is { Shift: not 0 } site
+            ? coming with
+            {
+                Days = new DateInterval(coming.Days.Start.PlusDays(site.Shift), coming.Days.End.PlusDays(site.Shift)),
+                DaysMoved = site.Shift,
+                YearsOfNotes = site.Years,
+                Account = $"{account} {StageAccount.Moved(site.Shift, site.Mean, site.Years)}",
+            }
+            : coming;
+    }
+
+    /// <summary>A band moved and halved about its middle by a stage of the same year; it stays behind an earlier stage that was seen, and before a later one.</summary>
+    private DateInterval Narrowed(DateInterval band, int shift, Stage stage, Stage by, LocalDate day)
     {
-        LeafHabit.DeciduousConifer => new Band[]
+        var width = band.Length - 1;
+        var narrowed = (width + 1) / 2;
+        var start = band.Start.PlusDays(shift + ((width - narrowed) / 2));
+        var end = start.PlusDays(narrowed);
+        if (!isSpeciesSeen)
         {
-            new(Stage.BudBreak, FrostAnchor.LastFrost, -35, -14),
-            new(Stage.LeafOut, FrostAnchor.LastFrost, -21, 0),
-            new(Stage.HardenOff, FrostAnchor.LastFrost, 35, 56),
-            new(Stage.Midsummer, FrostAnchor.Solstice, -3, 3),
-            new(Stage.LeafColour, FrostAnchor.FirstFrost, -28, -7),
-            new(Stage.LeafFall, FrostAnchor.FirstFrost, -7, 14),
-            new(Stage.Dormant, FrostAnchor.FirstFrost, 14, 35),
-        },
-        LeafHabit.Evergreen or LeafHabit.Conifer => new Band[]
-        {
-            new(Stage.BudBreak, FrostAnchor.LastFrost, -21, 0),
-            new(Stage.LeafOut, FrostAnchor.LastFrost, 0, 21),
-            new(Stage.HardenOff, FrostAnchor.LastFrost, 42, 70),
-            new(Stage.Midsummer, FrostAnchor.Solstice, -3, 3),
-            new(Stage.Dormant, FrostAnchor.FirstFrost, 0, 28),
-        },
-        LeafHabit.Tropical => new Band[] { new(Stage.Midsummer, FrostAnchor.Solstice, -3, 3) },
-        _ => new Band[]
-        {
-            new(Stage.BudBreak, FrostAnchor.LastFrost, -35, -14),
-            new(Stage.LeafOut, FrostAnchor.LastFrost, -21, 7),
-            new(Stage.HardenOff, FrostAnchor.LastFrost, 28, 49),
-            new(Stage.Midsummer, FrostAnchor.Solstice, -3, 3),
-            new(Stage.LeafColour, FrostAnchor.FirstFrost, -28, -7),
-            new(Stage.LeafFall, FrostAnchor.FirstFrost, -7, 21),
-            new(Stage.Dormant, FrostAnchor.FirstFrost, 14, 42),
-        },
-    };
+            return new DateInterval(start, end);
+        }
 
-    private readonly record struct Band(Stage Stage, FrostAnchor Anchor, int Earliest, int Latest);
+        return stage > by
+            ? new DateInterval(LocalDate.Max(start, day.PlusDays(1)), LocalDate.Max(end, day.PlusDays(1)))
+            : new DateInterval(LocalDate.Min(start, day.PlusDays(-1)), LocalDate.Min(end, day.PlusDays(-1)));
+    }
 }

@@ -41,7 +41,9 @@ public sealed class TaskDatesTests
         var noted = Planting(North(), Task("R", after)) with { Seen = [new SeenStage(Stage.LeafOut, new(2027, 4, 22), Here)] };
         Assert.Equal("2027-04-22 to open", Said(TaskDates.Of(noted)[0]));
         var otherYear = noted with { Seen = [new SeenStage(Stage.LeafOut, new(2026, 4, 22), Here)] };
-        Assert.Equal("2027-05-09 to open", Said(TaskDates.Of(otherYear)[0]));
+
+        // It came three days before the middle of its band, 25 April; of one year's notes half of that is taken, two whole days.
+        Assert.Equal("2027-05-07 to open", Said(TaskDates.Of(otherYear)[0]));
     }
 
     [Fact]
@@ -51,7 +53,9 @@ public sealed class TaskDatesTests
         var year = TreeYear.Of(Planting(South()), null);
         Assert.Equal(new DateInterval(new(2027, 8, 20), new(2027, 9, 17)), year.Onset(Stage.LeafOut, 2027));
         Assert.Equal(new DateInterval(new(2027, 5, 13), new(2027, 6, 10)), year.Onset(Stage.LeafFall, 2027));
-        Assert.Equal(new DateInterval(new(2027, 12, 18), new(2027, 12, 24)), year.Onset(Stage.Midsummer, 2027));
+
+        // The solstice is on 22 December 2027 at 02:42 UTC: computed with astronomy-engine.
+        Assert.Equal(new DateInterval(new(2027, 12, 19), new(2027, 12, 25)), year.Onset(Stage.Midsummer, 2027));
     }
 
     [Fact]
