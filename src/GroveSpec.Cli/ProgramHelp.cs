@@ -24,14 +24,15 @@ internal static class ProgramHelp
         x runs to the right and y to the back, seen from where the viewer stands.
 
         Commands
-          check   tells what is wrong with plantings
-          draw    draws them: plan, front, timeline
-          book    makes one page of everything, ready to print
-          tidy    prints them in the usual layout
-          start   writes a first planting
+          check     tells what is wrong with plantings
+          draw      draws them: plan, front, timeline
+          calendar  tells what is due, and writes it for a telephone
+          book      makes one page of everything, ready to print
+          tidy      prints them in the usual layout
+          start     writes a first planting
           language-server   serves an editor
 
-        The first four take files, or folders searched for .grove; - reads standard
+        The first five take files, or folders searched for .grove; - reads standard
         input.
         grovespec COMMAND --help tells more; grovespec --version names the version.
 

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using GroveSpec.Binding;
 using GroveSpec.Checks;
 using GroveSpec.Cli.Arguments;
@@ -69,7 +68,7 @@ internal sealed class DrawCommand : GroveCommand
     {
         var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
         var seen = SharedOptions.Choose("--view", parsed.GetValue(view) ?? "plan", [("plan", PictureView.Plan), ("front", PictureView.Front), ("timeline", PictureView.Timeline)]);
-        var form = FormatOf(parsed.GetValue(format), path);
+        var form = PictureFile.FormatOf(parsed.GetValue(format), path);
         var page = PaperOf(parsed.GetValue(paper), form);
         var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
         var options = new DrawingOptions
@@ -88,7 +87,7 @@ internal sealed class DrawCommand : GroveCommand
 
         if (path is null && form != PictureFormat.Svg && terminal.IsOutputWatched)
         {
-            throw new UsageException($"A {Word(form)} file is nothing to look at on a terminal; name a file for it: --output plan.{Word(form)}.");
+            throw new UsageException($"A {PictureFile.Word(form)} file is nothing to look at on a terminal; name a file for it: --output plan.{PictureFile.Word(form)}.");
         }
 
         var folder = path is not null && OutputFolder.IsMeant(path, terminal.Folder, search.Files.Count)
@@ -107,7 +106,7 @@ internal sealed class DrawCommand : GroveCommand
             var picture = Guard.Run(file.Name, "drawing it", () => Picture(assessment, seen, options, form, page));
             if (folder is not null)
             {
-                folder.Write(file, $"-{Word(seen)}.{Word(form)}", picture);
+                folder.Write(file, $"-{Word(seen)}.{PictureFile.Word(form)}", picture);
             }
             else
             {
@@ -133,30 +132,7 @@ internal sealed class DrawCommand : GroveCommand
             PictureView.Timeline => TimelinePlate.Draw(subject, options),
             _ => PlanPlate.Draw(subject, options),
         };
-        return form switch
-        {
-            PictureFormat.Png => PngWriter.Write(svg),
-            PictureFormat.Pdf => PdfWriter.Write(svg, page),
-            _ => Encoding.UTF8.GetBytes(svg),
-        };
-    }
-
-    private static PictureFormat FormatOf(string? written, string? path)
-    {
-        if (written is not null)
-        {
-            return SharedOptions.Choose("--format", written, [("svg", PictureFormat.Svg), ("png", PictureFormat.Png), ("pdf", PictureFormat.Pdf)]);
-        }
-
-        // The name decides only where it names a file; a folder's dots mean nothing.
-        return Path.GetExtension(path)?.ToLowerInvariant() switch
-        {
-            null or "" or ".svg" => PictureFormat.Svg,
-            ".png" => PictureFormat.Png,
-            ".pdf" => PictureFormat.Pdf,
-            _ when path!.EndsWith('/') || Directory.Exists(path) => PictureFormat.Svg,
-            var ending => throw new UsageException($"A drawing can be written as .svg, .png or .pdf; {HarmlessText.OneLine(ending)} is none of them. Name another file, or say which form with --format."),
-        };
+        return PictureFile.Render(svg, form, page);
     }
 
     private static PdfPage PaperOf(string? written, PictureFormat form)
@@ -174,12 +150,5 @@ internal sealed class DrawCommand : GroveCommand
         PictureView.Front => "front",
         PictureView.Timeline => "timeline",
         _ => "plan",
-    };
-
-    private static string Word(PictureFormat form) => form switch
-    {
-        PictureFormat.Png => "png",
-        PictureFormat.Pdf => "pdf",
-        _ => "svg",
     };
 }

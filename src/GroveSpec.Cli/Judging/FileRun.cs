@@ -13,6 +13,7 @@ internal sealed class FileRun
     private readonly InputSearch search;
     private readonly Terminal terminal;
     private readonly List<string> told = [];
+    private readonly List<FileTroubleException> troubles;
 
     /// <summary>Makes one.</summary>
     /// <param name="search">The files.</param>
@@ -21,7 +22,11 @@ internal sealed class FileRun
     {
         this.search = search;
         this.terminal = terminal;
+        troubles = [.. search.Troubles];
     }
+
+    /// <summary>The files that could not be read or written, so far.</summary>
+    public IReadOnlyList<FileTroubleException> Troubles => troubles;
 
     /// <summary>Does the work.</summary>
     /// <param name="doing">What is done, in a word such as "drawing".</param>
@@ -30,7 +35,6 @@ internal sealed class FileRun
     public ExitStatus Each(string doing, Func<InputFile, ExitStatus> work)
     {
         var status = search.Troubles.Count > 0 ? ExitStatus.Files : ExitStatus.Good;
-        var troubles = search.Troubles.ToList();
         using (var progress = new Progress(terminal))
         {
             for (var index = 0; index < search.Files.Count; index++)

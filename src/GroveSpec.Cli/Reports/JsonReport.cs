@@ -1,5 +1,6 @@
 using System.Text.Json;
 using GroveSpec.Checks;
+using GroveSpec.Cli.Files;
 using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Cli.Reports;
@@ -112,8 +113,16 @@ internal static class JsonReport
         }
 
         json.WriteEndArray();
+        WriteUnreadable(json, run.Troubles);
+    }
+
+    /// <summary>Writes the files that could not be read.</summary>
+    /// <param name="json">Where to, inside an object.</param>
+    /// <param name="troubles">The files, and why.</param>
+    public static void WriteUnreadable(Utf8JsonWriter json, IEnumerable<FileTroubleException> troubles)
+    {
         json.WriteStartArray("unreadable");
-        foreach (var trouble in run.Troubles)
+        foreach (var trouble in troubles)
         {
             json.WriteStartObject();
             json.WriteString("file", trouble.File);

@@ -144,28 +144,7 @@ internal sealed class TextReport
         return name == file.Name ? line : $"{line} of {HarmlessText.OneLine(name)}";
     }
 
-    private void WriteWrapped(string text, string indent)
-    {
-        var next = new string(' ', indent.Length);
-        var lead = indent;
-        var rest = text.AsSpan();
-        while (!rest.IsEmpty)
-        {
-            var room = Math.Max(width - indent.Length, 20);
-            var take = rest.Length;
-            if (rest.Length > room)
-            {
-                take = rest[..room].LastIndexOf(' ');
-                take = take > 0 ? take : room - (char.IsHighSurrogate(rest[room - 1]) ? 1 : 0);
-            }
-
-            writer.Write(lead);
-            writer.Write(rest[..take]);
-            writer.Write('\n');
-            rest = rest[take..].TrimStart(' ');
-            lead = next;
-        }
-    }
+    private void WriteWrapped(string text, string indent) => Paragraph.Write(writer, text, indent, width);
 
     private string Bold(string text) => isColoured ? $"\u001b[1m{text}\u001b[0m" : text;
 

@@ -67,13 +67,6 @@ internal sealed class TaskMarks(TimeAxis axis, LocalDate? today)
         }
     }
 
-    /// <summary>Whether a task's last day is over and it was not done.</summary>
-    /// <param name="dated">The task.</param>
-    /// <param name="today">The day shown; null for none.</param>
-    /// <returns>False where no day is shown.</returns>
-    public static bool IsLate(DatedTask dated, LocalDate? today) =>
-        today is { } day && dated.Window?.Latest is { } latest && latest < day && dated.Task.Done.IsEmpty && !dated.IsGrowing && !Repeats(dated);
-
     /// <summary>Whether a task comes again and so is drawn as beads.</summary>
     /// <param name="dated">The task.</param>
     /// <returns>True where the file says every so often.</returns>
@@ -92,7 +85,7 @@ internal sealed class TaskMarks(TimeAxis axis, LocalDate? today)
         if (dated.Window is { Earliest: not null, Latest: not null })
         {
             var widest = left + (width * belly);
-            svg.BeginPath(isDone ? "gs-tl-done" : IsLate(dated, today) ? "gs-tl-late" : "gs-tl-due");
+            svg.BeginPath(isDone ? "gs-tl-done" : today is { } day && dated.IsLate(day) ? "gs-tl-late" : "gs-tl-due");
             svg.MoveTo(left, y);
             svg.CurveTo(left + (width * 0.1), y - (upper * 0.3), left + (width * 0.2), y - upper, widest, y - upper);
             svg.CurveTo(left + (width * 0.62), y - upper, left + (width * 0.8), y - (upper * 0.22), right, y + tip);

@@ -62,6 +62,19 @@ public static class TaskWords
         return [];
     }
 
+    /// <summary>What is done, and to what, in a line of running text.</summary>
+    /// <param name="planting">The planting.</param>
+    /// <param name="task">The task.</param>
+    /// <returns>Words such as "unwire on B, C"; many trunks are counted rather than named.</returns>
+    public static string Work(Planting planting, PlantingTask task)
+    {
+        const int MostNamed = 12;
+        var targets = Target(planting, task);
+        return targets.IsEmpty ? Kind(task)
+            : targets.Length <= MostNamed ? $"{Kind(task)} on {string.Join(", ", targets)}"
+            : $"{Kind(task)} on {targets.Length} trunks";
+    }
+
     /// <summary>A stage of the tree's year.</summary>
     /// <param name="stage">The stage.</param>
     /// <returns>Its name.</returns>

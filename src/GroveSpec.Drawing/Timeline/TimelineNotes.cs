@@ -40,7 +40,7 @@ internal static class TimelineNotes
             said.Add("What is filled is done.");
         }
 
-        if (rows.Any(row => TaskMarks.IsLate(row.Dated, today)))
+        if (rows.Any(row => today is { } day && row.Dated.IsLate(day)))
         {
             said.Add("A heavy outline is past its last day.");
         }

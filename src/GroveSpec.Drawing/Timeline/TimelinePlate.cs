@@ -58,7 +58,7 @@ public static class TimelinePlate
         for (var index = 0; index < layout.Rows.Count; index++)
         {
             var row = layout.Rows[index];
-            svg.OpenGroup("gs-tl-task", row.Dated.Task.Origin.Id, Sentence(row, TaskMarks.IsLate(row.Dated, layout.Day)));
+            svg.OpenGroup("gs-tl-task", row.Dated.Task.Origin.Id, Sentence(row, layout.Day is { } seen && row.Dated.IsLate(seen)));
             DrawNames(svg, layout, row, layout.RowMiddle(index));
             marks.Draw(svg, row.Dated, places[index], layout.MarkHalf);
             var right = DrawNumbers(svg, layout, axis, index, places[index]);
@@ -138,7 +138,7 @@ public static class TimelinePlate
     {
         var dated = layout.Rows[index].Dated;
         var brief = BriefWhen(dated);
-        foreach (var words in TaskMarks.IsLate(dated, layout.Day) ? (ReadOnlySpan<string>)[$"{brief}, not marked done", "not marked done", "not done"] : [brief])
+        foreach (var words in layout.Day is { } seen && dated.IsLate(seen) ? (ReadOnlySpan<string>)[$"{brief}, not marked done", "not marked done", "not done"] : [brief])
         {
             if (DrawBeside(svg, layout, axis, tendrils, index, place, right, words))
             {

@@ -39,6 +39,26 @@ public static class SeasonCalendar
         return new DateInterval(start.OnDayOfMonth(1), start.PlusMonths(count).OnDayOfMonth(1).PlusDays(-1));
     }
 
+    /// <summary>The season that a day lies in.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="isSouthern">Whether the site lies south of the equator.</param>
+    /// <returns>The season; null at the ends of the calendar.</returns>
+    public static SeasonOfDay? SeasonOf(LocalDate day, bool isSouthern)
+    {
+        foreach (var year in (ReadOnlySpan<int>)[day.Year, day.Year + 1])
+        {
+            for (var season = Season.Spring; season <= Season.Winter; season++)
+            {
+                if (Days(SeasonPart.Whole, season, year, isSouthern) is { } days && days.Contains(day))
+                {
+                    return new SeasonOfDay(season, year, days);
+                }
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>The first and last day of a moment that needs neither a species nor another task to be known.</summary>
     /// <param name="moment">The moment.</param>
     /// <param name="isSouthern">Whether the site lies south of the equator.</param>

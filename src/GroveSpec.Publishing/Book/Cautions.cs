@@ -8,7 +8,7 @@ namespace GroveSpec.Publishing.Book;
 /// The usual cautions for the work that a planting holds. They name no dose and promise nothing; where a rule or a
 /// product decides, they send to the label, the authority and people who know.
 /// </summary>
-internal static class Cautions
+public static class Cautions
 {
     private static readonly TaskKind[] Cutting =
         [TaskKind.Prune, TaskKind.RemoveSacrifice, TaskKind.RootPrune, TaskKind.Repot, TaskKind.Graft, TaskKind.Defoliate];
@@ -16,11 +16,16 @@ internal static class Cautions
     /// <summary>The cautions for a planting, each a sentence or two.</summary>
     /// <param name="planting">The planting.</param>
     /// <returns>In a fixed order; empty for a planting without tasks.</returns>
-    public static ImmutableArray<string> Of(Planting planting)
+    public static ImmutableArray<string> Of(Planting planting) => Of(planting, planting.Tasks.Select(task => task.Kind.Value).ToHashSet());
+
+    /// <summary>The cautions for some kinds of work on a planting.</summary>
+    /// <param name="planting">The planting, for its species.</param>
+    /// <param name="kinds">The kinds of work.</param>
+    /// <returns>In a fixed order; empty without any.</returns>
+    public static ImmutableArray<string> Of(Planting planting, IReadOnlySet<TaskKind> kinds)
     {
-        var kinds = planting.Tasks.Select(task => task.Kind.Value).ToHashSet();
         var cautions = ImmutableArray.CreateBuilder<string>();
-        if (kinds.Overlaps([TaskKind.Wire, TaskKind.Unwire, TaskKind.LookOver]))
+        if (kinds.Overlaps((IEnumerable<TaskKind>)[TaskKind.Wire, TaskKind.Unwire, TaskKind.LookOver]))
         {
             // Source: values read for this project, section G, "from memory"; common practice.
             cautions.Add("Wire ends under strain spring back: protect your eyes. Look wired trunks over often, and take wire off before it bites; cut it off in pieces rather than unwind it where it is tight.");

@@ -1,0 +1,56 @@
+using System.Text;
+using GroveSpec.Cli.Arguments;
+using GroveSpec.Cli.Commands;
+using GroveSpec.Cli.Terminals;
+using GroveSpec.Publishing.Raster;
+
+namespace GroveSpec.Cli.Files;
+
+/// <summary>In which form a drawing is written, and what it then holds.</summary>
+internal static class PictureFile
+{
+    /// <summary>The form that was asked for, else the one that the output's name ends in, else SVG.</summary>
+    /// <param name="written">What stands behind <c>--format</c>; null where it was left out.</param>
+    /// <param name="path">The output; null for standard output.</param>
+    /// <returns>The form.</returns>
+    /// <exception cref="UsageException">There is no such form.</exception>
+    public static PictureFormat FormatOf(string? written, string? path)
+    {
+        if (written is not null)
+        {
+            return SharedOptions.Choose("--format", written, [("svg", PictureFormat.Svg), ("png", PictureFormat.Png), ("pdf", PictureFormat.Pdf)]);
+        }
+
+        // The name decides only where it names a file; a folder's dots mean nothing.
+        return Path.GetExtension(path)?.ToLowerInvariant() switch
+        {
+            null or "" or ".svg" => PictureFormat.Svg,
+            ".png" => PictureFormat.Png,
+            ".pdf" => PictureFormat.Pdf,
+            _ when path!.EndsWith('/') || Directory.Exists(path) => PictureFormat.Svg,
+            var ending => throw new UsageException($"A drawing can be written as .svg, .png or .pdf; {HarmlessText.OneLine(ending)} is none of them. Name another file, or say which form with --format."),
+        };
+    }
+
+    /// <summary>A form's word, which is also the ending of its files.</summary>
+    /// <param name="form">The form.</param>
+    /// <returns>The word.</returns>
+    public static string Word(PictureFormat form) => form switch
+    {
+        PictureFormat.Png => "png",
+        PictureFormat.Pdf => "pdf",
+        _ => "svg",
+    };
+
+    /// <summary>A drawing in a form.</summary>
+    /// <param name="svg">The drawing.</param>
+    /// <param name="form">The form.</param>
+    /// <param name="page">The page of a PDF.</param>
+    /// <returns>The whole file.</returns>
+    public static byte[] Render(string svg, PictureFormat form, PdfPage page) => form switch
+    {
+        PictureFormat.Png => PngWriter.Write(svg),
+        PictureFormat.Pdf => PdfWriter.Write(svg, page),
+        _ => Encoding.UTF8.GetBytes(svg),
+    };
+}

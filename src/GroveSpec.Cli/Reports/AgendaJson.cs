@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using GroveSpec.Binding;
+using GroveSpec.Cli.Files;
+using GroveSpec.Craft.Calendar;
+using GroveSpec.Drawing.Timeline;
+using NodaTime;
+
+namespace GroveSpec.Cli.Reports;
+
+/// <summary>Writes what lies before a grower as JSON for programs. The shape is described by docs/calendar.schema.json.</summary>
+internal static class AgendaJson
+{
+    /// <summary>Writes a run.</summary>
+    /// <param name="plantings">What was read.</param>
+    /// <param name="troubles">Files that could not be read, and why.</param>
+    /// <param name="stream">Where to; it is left open.</param>
+    public static void Write(ImmutableArray<Assessment> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream)
+    {
+        // Utf8JsonWriter escapes all but plain ASCII letters, so that the output is harmless on a terminal and in a page.
+        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true }))
+        {
+            json.WriteStartObject();
+            json.WriteStartArray("plantings");
+            foreach (var planting in plantings)
+            {
+                WritePlanting(json, planting);
+            }
+
+            json.WriteEndArray();
+            JsonReport.WriteUnreadable(json, troubles);
+            json.WriteEndObject();
+        }
+
+        stream.WriteByte((byte)'\n');
+    }
+
+    private static void WritePlanting(Utf8JsonWriter json, Assessment planting)
+    {
+        var agenda = Agenda.Of(planting.Planting, planting.Date);
+        json.WriteStartObject();
+        json.WriteString("file", planting.File);
+        json.WriteString("planting", planting.Planting.Name?.Value);
+        WriteDay(json, "day", agenda.Day);
+        WriteDays(json, "month", agenda.Month is { } month ? new TaskWindow(month.Start, month.End) : null);
+        WriteDays(json, "season", agenda.Season is { } season ? new TaskWindow(season.Days.Start, season.Days.End) : null);
+        json.WriteString("seasonName", agenda.Season is { } named ? AgendaWords.Season(named.Season) : null);
+        json.WriteStartArray("tasks");
+        foreach (var entry in agenda.Entries)
+        {
+            WriteTask(json, planting, entry);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteTask(Utf8JsonWriter json, Assessment planting, AgendaEntry entry)
+    {
+        var task = entry.Dated.Task;
+        json.WriteStartObject();
+        json.WriteString("task", task.Name);
+        json.WriteString("kind", TaskWords.Kind(task));
+        WriteWords(json, "trunks", TaskTrunks.Of(planting.Planting, task));
+        json.WriteString("term", AgendaWords.Word(entry.Term));
+        WriteDay(json, "earliest", entry.Dated.Window?.Earliest);
+        WriteDay(json, "latest", entry.Dated.Window?.Latest);
+        WriteNumber(json, "slackDays", entry.Dated.Slack);
+        WriteDays(json, "next", entry.Next);
+        json.WriteNumber("daysOver", entry.DaysOver);
+        json.WriteStartArray("turns");
+        foreach (var turn in entry.Dated.Repeats)
+        {
+            json.WriteStringValue(Iso(turn));
+        }
+
+        json.WriteEndArray();
+        json.WriteBoolean("turnsGoOn", entry.Dated.RepeatsGoOn);
+        json.WriteNumber("turnsMissed", entry.TurnsMissed);
+        json.WriteStartArray("done");
+        foreach (var done in task.Done.Select(done => done.Value).Order())
+        {
+            json.WriteStringValue(Iso(done));
+        }
+
+        json.WriteEndArray();
+        WriteWords(json, "waitsOn", entry.Dated.WaitsOn);
+        WriteWords(json, "heldUpBy", entry.HeldUpBy);
+        json.WriteString("undated", entry.Dated.Undated is null ? null : TaskWords.Undated(entry.Dated));
+        json.WriteString("note", task.Note?.Value);
+        json.WriteEndObject();
+    }
+
+    private static void WriteWords(Utf8JsonWriter json, string name, ImmutableArray<string> words)
+    {
+        json.WriteStartArray(name);
+        foreach (var word in words)
+        {
+            json.WriteStringValue(word);
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteDays(Utf8JsonWriter json, string name, TaskWindow? days)
+    {
+        if (days is not { } known)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        WriteDay(json, "start", known.Earliest);
+        WriteDay(json, "end", known.Latest);
+        json.WriteEndObject();
+    }
+
+    private static void WriteDay(Utf8JsonWriter json, string name, LocalDate? day) => json.WriteString(name, day is { } known ? Iso(known) : null);
+
+    private static void WriteNumber(Utf8JsonWriter json, string name, int? number)
+    {
+        if (number is { } known)
+        {
+            json.WriteNumber(name, known);
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+
+    private static string Iso(LocalDate day) => $"{day.Year:0000}-{day.Month:00}-{day.Day:00}";
+}
