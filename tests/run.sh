@@ -41,6 +41,7 @@ find_missing() {
   need 'command -v c++' g++
   need 'command -v make' make
   need 'command -v python3' python3
+  need '/usr/bin/python3 -c "import vobject"' python3-vobject
   need 'test -e /usr/include/zlib.h' zlib1g-dev
   need 'command -v java' default-jre-headless
 }
@@ -85,9 +86,12 @@ fi
 step "Making the program" program dotnet publish src/GroveSpec.Cli -c Release -p:Native=true -o artifacts/program -nologo
 export GROVESPEC_PROGRAM="$PWD/artifacts/program/grovespec"
 
-# What day lengths and seasons are held against.
-astronomy() { (cd tests/astronomy && npm ci --ignore-scripts --no-audit --no-fund); }
-case "GroveSpec.Conformance.Tests" in *"$only"*) step "Installing the astronomical library" astronomy astronomy ;; esac
+# What day lengths, seasons and calendars are held against.
+outside() { (cd "tests/$1" && npm ci --ignore-scripts --no-audit --no-fund); }
+case "GroveSpec.Conformance.Tests" in *"$only"*)
+  step "Installing the astronomical library" astronomy outside astronomy
+  step "Installing a reader of calendars" calendar-readers outside calendar-readers ;;
+esac
 
 for project in tests/GroveSpec.*.Tests; do
   name="$(basename "$project")"

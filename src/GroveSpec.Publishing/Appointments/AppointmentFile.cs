@@ -50,7 +50,7 @@ public static class AppointmentFile
             }
         }
 
-        return Encoding.UTF8.GetBytes(new CalendarSerializer().SerializeToString(calendar)!);
+        return ContentLines.Fold(new CalendarSerializer().SerializeToString(calendar)!);
     }
 
     private static CalendarEvent EventOf(Assessment planting, AgendaEntry entry, string uid)
@@ -102,8 +102,9 @@ public static class AppointmentFile
         var every = entry.Dated.Task.Times.OfType<TimeClause.Every>().First();
         if (every.Unit is TimeUnit.Months or TimeUnit.Years && turns[0].Day > LastCommonDay)
         {
-            // A rule leaves out the months that have no such day; here the work moves to their last day.
-            foreach (var turn in turns.Skip(1))
+            // A rule leaves out the months that have no such day; here the work moves to their last day. The first day stands among them
+            // as well, since some readers show only those that are listed; the standard has a day that comes twice count once (3.8.5.2).
+            foreach (var turn in turns)
             {
                 made.RecurrenceDates.Add(Day(turn));
             }

@@ -45,6 +45,10 @@ internal static class Plates
 
     private static DrawingSubject SubjectOf(Assessment assessment) => new(assessment.State, assessment.Findings);
 
-    private static Assessment AssessmentOf(string path, string text) =>
+    /// <summary>All that is known of a text on the day that it names last.</summary>
+    /// <param name="path">The path that it is read as.</param>
+    /// <param name="text">The text.</param>
+    /// <returns>The assessment.</returns>
+    public static Assessment AssessmentOf(string path, string text) =>
         Assessment.Of(path, SourceText.FromText(text), new FolderFiles());
 }

@@ -21,6 +21,9 @@ internal sealed record OutsideProgram(string Name, string Package)
     /// <summary>Node, which runs a library of npm.</summary>
     public static readonly OutsideProgram Node = new("node", "nodejs");
 
+    /// <summary>The system's own Python, which is the one that Debian's packages are for.</summary>
+    public static readonly OutsideProgram Python = new("/usr/bin/python3", "python3-vobject");
+
     /// <summary>Skips the test, with the reason, where the program is not installed.</summary>
     public void Require() => Assert.SkipUnless(IsThere, $"{Name} is not installed (Debian: apt-get install {Package})");
 

@@ -41,7 +41,9 @@ public sealed partial class AppointmentFileTests
     public void Lines_end_with_carriage_return_and_line_feed_and_hold_at_most_75_octets_without_a_cut_character()
     {
         // Section 3.1: CRLF; fold at 75 octets. A line is strict UTF-8 for itself.
-        var bytes = Written(Head + Work.Replace("small cuts", string.Concat(Enumerable.Repeat("🌲é漢", 90)), StringComparison.Ordinal));
+        var note = string.Concat(Enumerable.Repeat("🌲é漢", 90));
+        var bytes = Written(Head + Work.Replace("small cuts", note, StringComparison.Ordinal));
+        Assert.Contains(Lines(bytes), line => line.Contains(note, StringComparison.Ordinal));
         var strict = new UTF8Encoding(false, throwOnInvalidBytes: true);
         Assert.Equal("\r\n"u8.ToArray(), bytes[^2..]);
         var start = 0;
@@ -59,6 +61,18 @@ public sealed partial class AppointmentFileTests
                 Assert.True(bytes[end] != '\r' || bytes[end + 1] == '\n');
             }
         }
+    }
+
+    [Fact]
+    public void A_line_of_75_octets_is_one_and_one_of_76_is_two()
+    {
+        // Values.md F: 76 octets become 75, and a blank with one more.
+        Assert.Equal(new string('x', 75) + "\r\n", Encoding.UTF8.GetString(ContentLines.Fold(new string('x', 75) + "\r\n")));
+        Assert.Equal(new string('x', 75) + "\r\n x\r\n", Encoding.UTF8.GetString(ContentLines.Fold(new string('x', 76) + "\r\n")));
+
+        // A character of three octets that would begin at the 74th goes into the next line whole.
+        Assert.Equal(new string('x', 73) + "\r\n 漢\r\n", Encoding.UTF8.GetString(ContentLines.Fold(new string('x', 73) + "漢\r\n")));
+        Assert.Equal(new string('x', 72) + "漢\r\n", Encoding.UTF8.GetString(ContentLines.Fold(new string('x', 72) + "漢\r\n")));
     }
 
     [Fact]
@@ -119,7 +133,7 @@ public sealed partial class AppointmentFileTests
         var feed = Event(Head + Work, "feed");
         Assert.Contains("DTSTART;VALUE=DATE:20270131", feed);
         Assert.DoesNotContain(feed, line => line.StartsWith("RRULE", StringComparison.Ordinal));
-        Assert.Equal("20270228,20270331,20270430,20270531", string.Join(',', feed.Where(line => line.StartsWith("RDATE", StringComparison.Ordinal)).Select(line => line.Split(':')[1])));
+        Assert.Equal("20270131,20270228,20270331,20270430,20270531", string.Join(',', feed.Where(line => line.StartsWith("RDATE", StringComparison.Ordinal)).Select(line => line.Split(':')[1])));
     }
 
     [Fact]
