@@ -32,6 +32,7 @@ public sealed class RoomTests
 
     [Theory]
     [InlineData("Antlr4", "Syntax")]
+    [InlineData("Ical.Net", "Publishing")]
     [InlineData("SkiaSharp", "Publishing")]
     [InlineData("Svg.Skia", "Publishing")]
     [InlineData("System.CommandLine", "Cli")]

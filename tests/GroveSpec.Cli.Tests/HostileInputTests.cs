@@ -79,6 +79,17 @@ public sealed class HostileInputTests : IDisposable
         Assert.DoesNotContain("<script>alert", book.Output, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<svg onload", book.Output, StringComparison.OrdinalIgnoreCase);
 
+        foreach (var order in new[] { "day", "trunk", "kind" })
+        {
+            var told = work.Run("calendar", "a.grove", "--by", order, "--on", "2027-05-01");
+            Assert.True(told.Status is ExitStatus.Good or ExitStatus.Findings, told.Errors);
+            Assert.DoesNotContain(told.Output, letter => char.IsControl(letter) && letter != '\n');
+        }
+
+        var appointments = work.Run("calendar", "a.grove", "--ics", "-", "--on", "2027-05-01");
+        Assert.True(appointments.Status is ExitStatus.Good or ExitStatus.Findings, appointments.Errors);
+        Assert.DoesNotContain(appointments.Output, letter => char.IsControl(letter) && letter is not ('\r' or '\n' or '\t'));
+
         var tidied = work.Run("tidy", "a.grove");
         Assert.True(tidied.Status is ExitStatus.Good or ExitStatus.Findings, tidied.Errors);
         File.WriteAllBytes(work["b.grove"], tidied.Bytes);

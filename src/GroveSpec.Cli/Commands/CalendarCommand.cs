@@ -8,6 +8,7 @@ using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
+using GroveSpec.Craft.Calendar;
 using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
 using GroveSpec.Model.Quantities;
@@ -101,8 +102,12 @@ internal sealed class CalendarCommand : GroveCommand
             var assessment = reading.Read(file);
             if (Checker.IsJudged(assessment.State))
             {
-                var dated = Guard.Run(file.Name, "dating its work", () => folder is null ? [] : AppointmentFile.Write([assessment]));
-                folder?.Write(file, ".ics", dated);
+                TellUndated(assessment, appointments, run);
+                if (folder is not null && Appointments([assessment], file.Name) is { } own)
+                {
+                    folder.Write(file, ".ics", own);
+                }
+
                 if (pictures is not null)
                 {
                     WriteTimeline(file, assessment, pictures, pictureFolder, form, measures, search, terminal);
@@ -118,9 +123,9 @@ internal sealed class CalendarCommand : GroveCommand
             return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));
         });
         var plantings = read.ToImmutable();
-        if (appointments is not null && folder is null)
+        if (appointments is not null && folder is null && !plantings.IsEmpty)
         {
-            Delivery.Write(appointments, Guard.Run(search.Files.Count > 0 ? search.Files[0].Name : "", "writing its work for a calendar", () => AppointmentFile.Write(plantings)), search.Files, terminal);
+            WriteAppointments(plantings, appointments, search, terminal);
         }
 
         if (!isStandardTaken)
@@ -130,6 +135,38 @@ internal sealed class CalendarCommand : GroveCommand
 
         return status;
     }
+
+    private static void TellUndated(Assessment assessment, string? appointments, FileRun run)
+    {
+        const int MostNamed = 12;
+        if (appointments is null)
+        {
+            return;
+        }
+
+        ImmutableArray<string> left = [.. TaskDates.Of(assessment.Planting).Where(dated => dated.Window is null).Select(dated => dated.Task.Name)];
+        if (!left.IsEmpty)
+        {
+            var more = left.Length > MostNamed ? $" and {left.Length - MostNamed} more" : "";
+            run.Tell($"{assessment.File}: {(left.Length == 1 ? "1 task has" : $"{left.Length} tasks have")} no date and {(left.Length == 1 ? "is" : "are")} not in the calendar: {string.Join(", ", left.Take(MostNamed))}{more}.");
+        }
+    }
+
+    private static void WriteAppointments(ImmutableArray<Assessment> plantings, string path, InputSearch search, Terminal terminal)
+    {
+        if (Appointments(plantings, plantings[0].File) is { } content)
+        {
+            Delivery.Write(path, content, search.Files, terminal);
+        }
+        else
+        {
+            terminal.Tell($"No work has a date, so that there is nothing to write to {HarmlessText.OneLine(path)}; a calendar without an event is none (RFC 5545, section 3.6).");
+        }
+    }
+
+    /// <summary>The calendar of some plantings; null where no work has a date.</summary>
+    private static byte[]? Appointments(ImmutableArray<Assessment> plantings, string file) =>
+        Guard.Run(file, "writing its work for a calendar", () => plantings.Any(one => TaskDates.Of(one.Planting).Any(dated => dated.Window is not null)) ? AppointmentFile.Write(plantings) : null);
 
     private static void WriteTimeline(InputFile file, Assessment assessment, string path, OutputFolder? folder, PictureFormat form, UnitSystem measures, InputSearch search, Terminal terminal)
     {

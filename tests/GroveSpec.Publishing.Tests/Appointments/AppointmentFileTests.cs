@@ -175,7 +175,7 @@ public sealed partial class AppointmentFileTests
     [Fact]
     public void Overdue_work_stands_on_the_day_it_is_seen_from_and_says_so()
     {
-        var late = Event(Head + "task P1 prune on all in February 2026\n", "prune");
+        var late = Event(Head + "task P1 prune on all in 2026-02\n", "prune");
         Assert.Contains("DTSTART;VALUE=DATE:20261030", late);
         Assert.StartsWith("SUMMARY:overdue: prune on all", late.Single(line => line.StartsWith("SUMMARY", StringComparison.Ordinal)), StringComparison.Ordinal);
         Assert.Contains("Its last day was 28 February 2026", Value(late, "DESCRIPTION"), StringComparison.Ordinal);
@@ -184,7 +184,7 @@ public sealed partial class AppointmentFileTests
     [Fact]
     public void Work_that_is_done_keeps_its_event_on_the_day_it_was_done()
     {
-        var done = Event(Head + "task P1 prune on all in February 2026 done 2026-02-14\n", "prune");
+        var done = Event(Head + "task P1 prune on all in 2026-02 done 2026-02-14\n", "prune");
         Assert.Contains("DTSTART;VALUE=DATE:20260214", done);
         Assert.StartsWith("SUMMARY:done: prune on all", done.Single(line => line.StartsWith("SUMMARY", StringComparison.Ordinal)), StringComparison.Ordinal);
     }
