@@ -1,7 +1,6 @@
 using GroveSpec.Craft.Calendar;
 using GroveSpec.Drawing.Timeline;
 using GroveSpec.Model.Times;
-using NodaTime;
 
 namespace GroveSpec.Cli.Reports;
 

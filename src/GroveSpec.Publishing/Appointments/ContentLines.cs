@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace GroveSpec.Publishing.Appointments;
 
 /// <summary>
