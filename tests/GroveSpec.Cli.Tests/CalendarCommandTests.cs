@@ -210,20 +210,20 @@ public sealed class CalendarCommandTests : IDisposable
     }
 
     [Fact]
-    public void The_native_program_writes_the_same_calendar_of_every_sample()
+    public async Task The_native_program_writes_the_same_calendar_of_every_sample()
     {
         // The library makes some of its parts by their type, which a program compiled ahead of time may have left out.
         var program = Environment.GetEnvironmentVariable("GROVESPEC_PROGRAM");
         Assert.SkipWhen(string.IsNullOrEmpty(program), "GROVESPEC_PROGRAM names no native program; bash tests/run.sh makes one.");
         string[] words = ["calendar", Project.Path("samples"), work["a.grove"], "--ics", "-", "--on", "2026-11-01"];
         using var process = Process.Start(new ProcessStartInfo(program!, words) { RedirectStandardOutput = true, RedirectStandardError = true, StandardOutputEncoding = Encoding.UTF8 })!;
-        var errors = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
+        var errors = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+        var output = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         var answer = work.Run(words);
         Assert.Equal(answer.Output, output);
         Assert.Equal((int)answer.Status, process.ExitCode);
-        Assert.Equal(answer.Errors, errors.GetAwaiter().GetResult());
+        Assert.Equal(answer.Errors, await errors);
     }
 
     /// <summary>The tasks told between two headings, in their order.</summary>
