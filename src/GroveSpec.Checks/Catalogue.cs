@@ -6,9 +6,9 @@ namespace GroveSpec.Checks;
 public static class Catalogue
 {
     /// <summary>The checks that look at a planting, as code, in the order of <see cref="All"/>.</summary>
-    internal static ImmutableArray<IRule> Rules { get; } = [.. RuleList.All, .. FileRules.All];
+    internal static ImmutableArray<IRule> Rules { get; } = [.. RuleList.All, .. CareRules.All, .. FileRules.All];
 
-    /// <summary>Every check, those of composition first, in the order in which findings of equal severity are told.</summary>
+    /// <summary>Every check, those of composition first, then those of care, in the order in which findings of equal severity are told.</summary>
     public static ImmutableArray<CheckDescription> All { get; } = [.. Rules.Select(rule => rule.Description), .. FileChecks.All, .. FileDescriptions.All];
 
     /// <summary>The check of a name.</summary>

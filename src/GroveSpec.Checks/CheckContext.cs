@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
 using GroveSpec.Checks.Judging;
+using GroveSpec.Craft.Calendar;
+using GroveSpec.Craft.Care;
 using GroveSpec.Craft.Composition;
 using GroveSpec.Craft.Containers;
 using GroveSpec.Craft.Views;
@@ -19,6 +22,8 @@ public sealed record CheckContext(Planting Planting, PlantingState State, IOrigi
     private StandingTrunks? standing;
     private ContainerOutline? outline;
     private FrontView? view;
+    private TaskReckoning? reckoning;
+    private ImmutableArray<Work>? work;
 
     /// <summary>What checks have told already, for those that might tell it again.</summary>
     internal OneFactOnce Facts { get; } = new();
@@ -31,6 +36,12 @@ public sealed record CheckContext(Planting Planting, PlantingState State, IOrigi
 
     /// <summary>What the viewer sees; of equals the first by name comes first.</summary>
     internal FrontView View => view ??= FrontView.Of(ByName);
+
+    /// <summary>When the tasks are due, and what cannot hold of it; worked out once for all rules.</summary>
+    internal TaskReckoning Reckoning => reckoning ??= TaskDates.Reckon(Planting);
+
+    /// <summary>The tasks with the trunks and species they are done to.</summary>
+    internal ImmutableArray<Work> Work => work ??= WorkList.Of(Planting, Reckoning.Tasks);
 
     private PlantingState ByName => byName ??= NameOrder.Of(State);
 }

@@ -25,7 +25,7 @@ internal sealed class CannotFit : IRule
             yield break;
         }
 
-        foreach (var conflict in TaskDates.Reckon(context.Planting).Conflicts)
+        foreach (var conflict in context.Reckoning.Conflicts)
         {
             // One statement alone, such as a span that ends before it starts, is told where it is read.
             if (conflict.Statements.Length > 1)

@@ -40,6 +40,11 @@ public sealed class TreeYear
     /// <summary>How the tree carries its leaves; what drops them is taken where no profile says.</summary>
     public LeafHabit Habit => usual.Habit;
 
+    /// <summary>Whether the tree has a stage at all, whatever the site.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <returns>False for one that neither its profile nor its leaf habit has.</returns>
+    public bool Has(Stage stage) => usual.Band(stage) is not null;
+
     /// <summary>When a stage begins, and where that comes from.</summary>
     /// <param name="stage">The stage.</param>
     /// <param name="year">The calendar year in which it begins.</param>

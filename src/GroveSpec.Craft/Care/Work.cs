@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using GroveSpec.Craft.Calendar;
+using GroveSpec.Model.Tasks;
+using NodaTime;
+
+namespace GroveSpec.Craft.Care;
+
+/// <summary>A task with the trunks and the species it is done to.</summary>
+/// <param name="Dated">The task with its days.</param>
+/// <param name="Trunks">The trunks, by name, each once, in the order of the file; those that the file does not have are left out.</param>
+/// <param name="IsOfAll">Whether the file says that it is done to all.</param>
+/// <param name="Kinds">The species of these trunks, each once; the planting's own where there are no trunks.</param>
+/// <param name="IsRestrained">Whether a trunk of them is held back by its role.</param>
+public sealed record Work(DatedTask Dated, ImmutableArray<string> Trunks, bool IsOfAll, ImmutableArray<TreeKind> Kinds, bool IsRestrained)
+{
+    /// <summary>What is done.</summary>
+    public TaskKind Kind => Dated.Task.Kind.Value;
+
+    /// <summary>Whether it comes again and again.</summary>
+    public bool Repeats => Dated.Task.Times.Any(clause => clause is Model.Times.TimeClause.Every);
+
+    /// <summary>The days on which it may yet be done: its window, or each day of work that comes again. None when it is done, when it has no days, and when its window has no end.</summary>
+    public ImmutableArray<DateInterval> ToCome { get; } = Coming(Dated);
+
+    /// <summary>All its days: those on which it was done, and those to come.</summary>
+    public ImmutableArray<DateInterval> AllDays { get; } = [.. Dated.Task.Done.Select(done => new DateInterval(done.Value, done.Value)), .. Coming(Dated)];
+
+    private static ImmutableArray<DateInterval> Coming(DatedTask dated)
+    {
+        if (!dated.Repeats.IsEmpty)
+        {
+            return [.. dated.Repeats.Select(day => new DateInterval(day, day))];
+        }
+
+        var isOver = !dated.Task.Done.IsEmpty || dated.Task.Times.Any(clause => clause is Model.Times.TimeClause.Every);
+        return !isOver && dated.Window is { Earliest: { } first, Latest: { } last } ? [new DateInterval(first, last)] : [];
+    }
+}
