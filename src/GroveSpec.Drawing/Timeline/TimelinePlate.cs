@@ -122,15 +122,17 @@ public static class TimelinePlate
 
     private static double DrawNumbers(SvgWriter svg, TimelineLayout layout, TimeAxis axis, int index, MarkSpan place)
     {
-        var x = place.Right;
-        foreach (var number in layout.NumbersOf(index))
+        // At the end of the axis all of them are moved to the left together.
+        var numbers = layout.NumbersOf(index).ToList();
+        var x = Math.Min(place.Right, axis.Right - numbers.Sum(number => 13 + Plate.RadiusOfMark(number)));
+        foreach (var number in numbers)
         {
-            x = Math.Min(x + 13, axis.Right - Plate.RadiusOfMark(number));
+            x += 13;
             Plate.WriteMark(svg, x, place.Y, number, null);
             x += Plate.RadiusOfMark(number);
         }
 
-        return x;
+        return numbers.Count == 0 ? place.Right : x;
     }
 
     // The days in few words beside the mark, where neither a tendril nor the day's line runs through them. What is late says so there too.
