@@ -34,6 +34,23 @@ public sealed class SampleTests
         }
     }
 
+    [Theory]
+    [InlineData("late-cut")]
+    [InlineData("too-much-at-once")]
+    [InlineData("sacrifice-in-front")]
+    [InlineData("sacrifice-kept")]
+    [InlineData("unfit-for-species")]
+    [InlineData("out-of-season")]
+    [InlineData("no-shelter")]
+    [InlineData("fed-too-soon")]
+    [InlineData("elm-pruning")]
+    public void The_years_in_the_south_near_the_equator_and_of_pines_show_each_advice_at_work_and_at_rest(string check)
+    {
+        var told = ((string[])["weather-side", "dry-wash", "salt-steps"])
+            .Count(sample => Plates.AssessmentOfFile(SampleFile.Named(sample).Path).Findings.Any(finding => finding.Check.Name == check));
+        Assert.InRange(told, 1, 2);
+    }
+
     [Fact]
     public void Each_has_the_findings_it_is_said_to_have()
     {

@@ -1,5 +1,6 @@
 using GroveSpec.Checks.Judging;
 using GroveSpec.Craft.Care;
+using GroveSpec.Model.Tasks;
 
 namespace GroveSpec.Checks.Rules;
 
@@ -45,7 +46,9 @@ internal sealed class LateCut : IRule
             0 => $"may come as late as the usual first frost, {DayWording.Say(late.FirstFrost)}",
             _ => $"may come as late as {DayWording.Count(-late.DaysLeft)} after the usual first frost, {DayWording.Say(late.FirstFrost)}",
         };
-        return WorkDraft.Of(context, Description, work, $"{WorkDraft.Name(work)} on {WorkDraft.Trunks(work)} {left}, and a new shoot of {late.Kind.Said} needs about {late.DaysNeeded} to harden. Be done by {DayWording.Say(late.LastSafeDay)}, or wait until about {DayWording.Say(late.SafeAgain)}, when a cut wakes nothing more.") with
+        // Only branches can be cut once nothing grows; tips and leaves are gone or hard by then.
+        var wait = work.Kind == TaskKind.Prune ? $", or wait until about {DayWording.Say(late.SafeAgain)}, when a cut wakes nothing more" : "";
+        return WorkDraft.Of(context, Description, work, $"{WorkDraft.Name(work)} on {WorkDraft.Trunks(work)} {left}, and a new shoot of {late.Kind.Said} needs about {late.DaysNeeded} to harden. Be done by {DayWording.Say(late.LastSafeDay)}{wait}.") with
         {
             Measured = late.DaysLeft,
             Limit = late.DaysNeeded,

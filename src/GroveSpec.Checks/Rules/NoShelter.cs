@@ -61,7 +61,7 @@ internal sealed class NoShelter : IRule
             Check = Description,
             Severity = Description.Severity,
             Place = context.Origins.Locate((context.Planting.Site?.Zone?.Origin) ?? Origin.Default),
-            Message = $"{tender.Kind.Said} ({(isOfAll ? "all trunks" : Wording.List(bare))}) stands zone {tender.Coldest} in the ground, and this site is zone {tender.Site}; {what}.",
+            Message = $"Zone {tender.Coldest} is the coldest that {tender.Kind.Said} ({(isOfAll ? "all trunks" : Wording.List(bare))}) stands in the ground, and this site is zone {tender.Site}; {what}.",
             Trunks = trunks,
             Remedies = Acceptance.Offer(context, Description, trunks),
         };

@@ -40,7 +40,7 @@ public sealed record Recovery(Work First, Work Second, int MostDaysBetween, int 
     /// <summary>How many days should lie between two pieces of work in this order.</summary>
     /// <param name="first">The first.</param>
     /// <param name="second">The second.</param>
-    /// <returns>The days, half as many again for a slow species or a trunk that its role holds back; null where nothing has to lie between.</returns>
+    /// <returns>The days, half as many again for a slow species or where a trunk of both is held back by its role; null where nothing has to lie between.</returns>
     public static int? DaysBetween(Work first, Work second)
     {
         int? days = (first.Kind, second.Kind) switch
@@ -55,7 +55,7 @@ public sealed record Recovery(Work First, Work Second, int MostDaysBetween, int 
             (TaskKind.Repot or TaskKind.RootPrune or TaskKind.Defoliate, TaskKind.Graft) => AboutGrafts,
             _ => null,
         };
-        var isSlow = first.IsRestrained || second.IsRestrained || second.Kinds.Any(kind => kind.Profile?.Growth?.Value == GrowthPace.Slow);
+        var isSlow = first.Restrained.Any(second.Restrained.Contains) || second.Kinds.Any(kind => kind.Profile?.Growth?.Value == GrowthPace.Slow);
         return isSlow ? days * 3 / 2 : days;
     }
 

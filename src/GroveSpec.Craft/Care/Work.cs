@@ -10,8 +10,8 @@ namespace GroveSpec.Craft.Care;
 /// <param name="Trunks">The trunks, by name, each once, in the order of the file; those that the file does not have are left out.</param>
 /// <param name="IsOfAll">Whether the file says that it is done to all.</param>
 /// <param name="Kinds">The species of these trunks, each once; the planting's own where there are no trunks.</param>
-/// <param name="IsRestrained">Whether a trunk of them is held back by its role.</param>
-public sealed record Work(DatedTask Dated, ImmutableArray<string> Trunks, bool IsOfAll, ImmutableArray<TreeKind> Kinds, bool IsRestrained)
+/// <param name="Restrained">Those of the trunks that their role holds back.</param>
+public sealed record Work(DatedTask Dated, ImmutableArray<string> Trunks, bool IsOfAll, ImmutableArray<TreeKind> Kinds, ImmutableArray<string> Restrained)
 {
     /// <summary>What is done.</summary>
     public TaskKind Kind => Dated.Task.Kind.Value;

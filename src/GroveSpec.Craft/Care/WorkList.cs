@@ -44,7 +44,7 @@ public static class WorkList
             var target = Followed(one.Task, tasks);
             var isOfAll = target is TaskTarget.OnAll;
             var (trunks, species) = isOfAll ? everyTrunk : Found(planting, target, places, kinds);
-            work.Add(new Work(one, trunks, isOfAll, species, restrained.Count > 0 && trunks.Any(restrained.Contains)));
+            work.Add(new Work(one, trunks, isOfAll, species, restrained.Count > 0 ? [.. trunks.Where(restrained.Contains)] : []));
         }
 
         return work.MoveToImmutable();

@@ -71,6 +71,7 @@ public sealed class LateCutTests
 
         // 1 and 15 July, 12 and 26 August, 9 and 23 September: 35 days before the frost.
         Assert.Equal(35, finding.Measured);
+        Assert.EndsWith("Be done by 15 August 2027.", finding.Message, StringComparison.Ordinal);
         Assert.Empty(finding.Trunks);
     }
 

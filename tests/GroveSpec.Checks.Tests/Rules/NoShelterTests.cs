@@ -34,7 +34,7 @@ public sealed class NoShelterTests
     {
         var finding = CareSource.Hit(Name, CareSource.Of("ficus-microcarpa", "task C shelter on A from mid autumn 2027 to mid spring 2028", Zone("8a")));
         Assert.Equal(["B"], finding.Trunks);
-        Assert.Equal("Chinese banyan (B) stands zone 9 in the ground, and this site is zone 8a; no task shelters it: add one that begins before the first frost.", finding.Message);
+        Assert.Equal("Zone 9 is the coldest that Chinese banyan (B) stands in the ground, and this site is zone 8a; no task shelters it: add one that begins before the first frost.", finding.Message);
     }
 
     [Fact]

@@ -22,6 +22,9 @@ public sealed class TooMuchAtOnceTests
         Tell("zelkova-serrata", Repot + "task D defoliate on A on 2027-09-15\nrole quiet { vigour restrain }", true);
         Tell("zelkova-serrata", Repot + "task D defoliate on A on 2027-09-16\nrole quiet { vigour restrain }", false);
         Tell("zelkova-serrata", Repot + "task D defoliate on A on 2027-09-15\nrole quiet { vigour push }", false);
+
+        // A trunk that shares the one work with it, but not the other, is not held back by that.
+        Tell("zelkova-serrata", "task R repot on all on 2027-03-20\ntask D defoliate on B on 2027-09-15\nrole quiet { vigour restrain }", false);
     }
 
     [Theory]
