@@ -10,6 +10,7 @@ using GroveSpec.Editing.Names;
 using GroveSpec.Model.Judgement;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.Roles;
+using GroveSpec.Model.Times;
 using GroveSpec.Syntax.Text;
 using GroveSpec.Syntax.Tree;
 
@@ -37,8 +38,9 @@ public static class Explainer
             {
                 var found = tokens[index].Kind switch
                 {
-                    TokenKind.Keyword => OfKeyword(assessment.Tree, tokens[index]),
+                    TokenKind.Keyword => OfKeyword(assessment, tokens[index]),
                     TokenKind.Number => OfNumber(assessment, index),
+                    TokenKind.Word when OfStage(assessment, index) is { } stage => stage,
                     TokenKind.Word => index > 1 && OfNumber(assessment, index - 2) is { } quantity && quantity.Span.Touches(offset) ? quantity : null,
                     _ => null,
                 };
@@ -142,8 +144,9 @@ public static class Explainer
         return lines.ToImmutable();
     }
 
-    private static Explanation? OfKeyword(SyntaxTree tree, SyntaxToken token)
+    private static Explanation? OfKeyword(Assessment assessment, SyntaxToken token)
     {
+        var tree = assessment.Tree;
         var word = tree.Text.Slice(token.Span);
         if (tree.Statements.FirstOrDefault(statement => statement.Span.Touches(token.Span.Start)) is not { } statement)
         {
@@ -156,7 +159,7 @@ public static class Explainer
             {
                 if (name == word)
                 {
-                    return new(token.Span, word, [$"{char.ToUpperInvariant(purpose[0])}{purpose[1..]}.", $"Such as: {Plain(form)}"]);
+                    return new(token.Span, word, [$"{char.ToUpperInvariant(purpose[0])}{purpose[1..]}.", $"Such as: {Plain(form)}", .. statement is Statement.Site ? SiteLines.Of(assessment) : []]);
                 }
             }
         }
@@ -171,6 +174,31 @@ public static class Explainer
         }
 
         return null;
+    }
+
+    /// <summary>A stage of a year, in a task's time or in a note of what was seen.</summary>
+    private static Explanation? OfStage(Assessment assessment, int index)
+    {
+        var (tree, tokens) = (assessment.Tree, assessment.Tree.Tokens);
+        var word = tree.Text.Slice(tokens[index].Span);
+        var stage = Words.IndexOf(Words.Stages, word);
+        if (stage < 0 || index + 2 >= tokens.Length || tokens[index + 1].Kind != TokenKind.Blank || tokens[index + 2].Kind is not (TokenKind.Number or TokenKind.Date))
+        {
+            return null;
+        }
+
+        var digits = tree.Text.Slice(tokens[index + 2].Span);
+        var dash = digits.IndexOf('-', StringComparison.Ordinal);
+        if (!int.TryParse(dash < 0 ? digits : digits[..dash], NumberStyles.None, CultureInfo.InvariantCulture, out var year))
+        {
+            return null;
+        }
+
+        var statement = tree.Statements.FirstOrDefault(one => one.Span.Touches(tokens[index].Span.Start));
+        var task = statement is Statement.Task { Name: { } name } ? assessment.Planting.Tasks.FirstOrDefault(one => NameForm.Of(one.Name) == NameForm.Of(name.Text)) : null;
+        return statement is Statement.Task or Statement.Seen
+            ? new(TextSpan.FromBounds(tokens[index].Span.Start, tokens[index + 2].Span.End), string.Create(CultureInfo.InvariantCulture, $"{word} {year}"), StageLines.Of(assessment.Planting, task, (Stage)stage, year))
+            : null;
     }
 
     private static string HeadOf(SyntaxTree tree, Statement statement)
