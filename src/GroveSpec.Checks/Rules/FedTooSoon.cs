@@ -22,19 +22,24 @@ internal sealed class FedTooSoon : IRule
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CheckContext context, double limit)
     {
-        var roots = context.Work.Where(work => Recovery.IsOfRoots(work.Kind)).SelectMany(work => work.AllDays.Select(days => (Work: work, Days: days))).ToList();
+        var roots = context.Work.Where(work => Recovery.IsOfRoots(work.Kind)).OrderBy(work => work.Dated.Task.Name, StringComparer.Ordinal)
+            .SelectMany(work => work.AllDays.Select(days => (Work: work, Days: days))).ToList();
         foreach (var feed in context.Work.Where(work => work.Kind == TaskKind.Feed && roots.Count > 0))
         {
+            (Work Root, int Days)? worst = null;
             foreach (var (root, rootDays) in roots.Where(root => root.Work.Trunks.Intersect(feed.Trunks, StringComparer.Ordinal).Any()))
             {
                 // Fed before the roots are cut is no matter here; a day that can lie on either side is not told.
-                var soon = feed.ToCome.Where(days => days.Start >= rootDays.End)
-                    .Select(days => Recovery.MostDays(rootDays, days)).Where(days => days < limit).DefaultIfEmpty(-1).Min();
-                if (soon >= 0)
+                foreach (var days in feed.ToCome.Where(days => days.Start >= rootDays.End))
                 {
-                    yield return Told(context, feed, root, soon, limit);
-                    break;
+                    var between = Recovery.MostDays(rootDays, days);
+                    worst = between < limit && (worst is null || between < worst.Value.Days) ? (root, between) : worst;
                 }
+            }
+
+            if (worst is var (cut, soon))
+            {
+                yield return Told(context, feed, cut, soon, limit);
             }
         }
     }

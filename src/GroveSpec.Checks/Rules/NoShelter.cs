@@ -33,7 +33,7 @@ internal sealed class NoShelter : IRule
 
             var bare = new List<string>();
             (LocalDate Frost, LocalDate Begins)? late = null;
-            foreach (var trunk in group)
+            foreach (var trunk in group.OrderBy(trunk => trunk.Name, StringComparer.Ordinal))
             {
                 ImmutableArray<Work> shelters = [.. context.Work.Where(work => work.Kind == TaskKind.Shelter && work.Dated.Undated is null && work.Trunks.Contains(trunk.Name, StringComparer.Ordinal))];
                 if (shelters.IsEmpty || Tenderness.TooLate(tender.Kind, shelters) is not null)

@@ -51,8 +51,8 @@ internal sealed class TooMuchAtOnce : IRule
         var (first, second) = (missing.First, missing.Second);
         var shared = second.Trunks.Where(first.Trunks.Contains).Order(StringComparer.Ordinal).ToList();
         var trunks = first.IsOfAll && second.IsOfAll ? "all trunks" : Wording.List(shared);
-        var gap = missing.MostDaysBetween == 0 ? "on the same day as" : $"at most {DayWording.Count(missing.MostDaysBetween)} behind";
-        return WorkDraft.Of(context, Description, second, $"{WorkDraft.Name(second)} on {trunks} comes {gap} {WorkDraft.Name(first)}, and {missing.DaysNeeded} days between the two let a tree recover. Move one of them.") with
+        var gap = missing.MostDaysBetween == 0 ? "on the same day as" : $"at most {DayWording.Count(missing.MostDaysBetween)} after";
+        return WorkDraft.Of(context, Description, second, $"{WorkDraft.Name(second)} on {trunks} comes {gap} {WorkDraft.Name(first)}, and a tree needs {missing.DaysNeeded} days between the two to recover. Move one of them.") with
         {
             Trunks = first.IsOfAll && second.IsOfAll ? [] : [.. shared],
             Remedies = Acceptance.Offer(context, Description, first.IsOfAll && second.IsOfAll ? [] : [.. shared]),

@@ -30,7 +30,7 @@ public sealed record Tenderness(TreeKind Kind, HardinessZone Coldest, HardinessZ
     /// <summary>The first frost that a shelter comes too late for.</summary>
     /// <param name="kind">The species.</param>
     /// <param name="shelters">The work that puts it under cover.</param>
-    /// <returns>The usual first frost of that autumn and the first day of the shelter after it; null where a shelter can begin in time, is open at its beginning, or where frost is not known.</returns>
+    /// <returns>The usual first frost of that autumn and the first day of the shelter after it, of several the soonest; null where a shelter can begin in time, is open at its beginning, or where frost is not known.</returns>
     public static (LocalDate Frost, LocalDate Begins)? TooLate(TreeKind kind, ImmutableArray<Work> shelters)
     {
         (LocalDate Frost, LocalDate Begins)? late = null;
@@ -49,7 +49,7 @@ public sealed record Tenderness(TreeKind Kind, HardinessZone Coldest, HardinessZ
                 return null;
             }
 
-            late ??= (frost, begins);
+            late = late is { } sooner && sooner.Begins <= begins ? late : (frost, begins);
         }
 
         return late;

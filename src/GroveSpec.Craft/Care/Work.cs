@@ -7,9 +7,9 @@ namespace GroveSpec.Craft.Care;
 
 /// <summary>A task with the trunks and the species it is done to.</summary>
 /// <param name="Dated">The task with its days.</param>
-/// <param name="Trunks">The trunks, by name, each once, in the order of the file; those that the file does not have are left out.</param>
+/// <param name="Trunks">The trunks, by name, each once, in the order of names; those that the file does not have are left out.</param>
 /// <param name="IsOfAll">Whether the file says that it is done to all.</param>
-/// <param name="Kinds">The species of these trunks, each once; the planting's own where there are no trunks.</param>
+/// <param name="Kinds">The species of these trunks, each once, in the order of names; the planting's own where there are no trunks.</param>
 /// <param name="Restrained">Those of the trunks that their role holds back.</param>
 public sealed record Work(DatedTask Dated, ImmutableArray<string> Trunks, bool IsOfAll, ImmutableArray<TreeKind> Kinds, ImmutableArray<string> Restrained)
 {

@@ -37,8 +37,8 @@ public static class WorkList
             places.TryAdd(planting.Trunks[index].Name, index);
         }
 
-        var everyTrunk = new Targets([.. planting.Trunks.Select(trunk => trunk.Name)], KindsOf(planting, planting.Trunks, kinds));
-        var work = ImmutableArray.CreateBuilder<Work>(planting.Tasks.Length);
+        var everyTrunk = new Targets(NamesOf(planting.Trunks), KindsOf(planting, planting.Trunks, kinds));
+        var work = ImmutableArray.CreateBuilder<Work>(dated.Length);
         foreach (var one in dated)
         {
             var target = Followed(one.Task, tasks);
@@ -71,17 +71,20 @@ public static class WorkList
     {
         IEnumerable<Trunk> trunks = target switch
         {
-            TaskTarget.OnTrunks on => on.Names.Where(name => places.ContainsKey(name.Value)).Select(name => places[name.Value]).Distinct().Order().Select(place => planting.Trunks[place]),
+            TaskTarget.OnTrunks on => on.Names.Where(name => places.ContainsKey(name.Value)).Select(name => places[name.Value]).Distinct().Select(place => planting.Trunks[place]),
             TaskTarget.OnRole role => planting.Trunks.Where(trunk => trunk.Role?.Value == role.Name.Value),
             _ => [],
         };
         ImmutableArray<Trunk> found = [.. trunks];
-        return new Targets([.. found.Select(trunk => trunk.Name)], KindsOf(planting, found, kinds));
+        return new Targets(NamesOf(found), KindsOf(planting, found, kinds));
     }
+
+    // By name, so that the order in which a grower writes the trunks changes nothing that is told.
+    private static ImmutableArray<string> NamesOf(ImmutableArray<Trunk> trunks) => [.. trunks.Select(trunk => trunk.Name).Order(StringComparer.Ordinal)];
 
     private static ImmutableArray<TreeKind> KindsOf(Planting planting, IEnumerable<Trunk> trunks, Dictionary<string, TreeKind> kinds)
     {
-        var species = trunks.Select(planting.SpeciesOf).DefaultIfEmpty(planting.Species?.Value).Distinct(StringComparer.Ordinal);
+        var species = trunks.Select(planting.SpeciesOf).DefaultIfEmpty(planting.Species?.Value).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal);
         return
         [
             .. species.Select(name =>

@@ -64,7 +64,7 @@ public sealed class TooMuchAtOnceTests
     {
         var finding = CareSource.Hit(Name, CareSource.Of("zelkova-serrata", Repot + "task D defoliate on A B on 2027-06-18"));
         Assert.Equal((90, 120, "days"), (finding.Measured, finding.Limit, finding.Unit));
-        Assert.Equal("D (defoliate) on A comes at most 90 days behind R (repot), and 120 days between the two let a tree recover. Move one of them.", finding.Message);
+        Assert.Equal("D (defoliate) on A comes at most 90 days after R (repot), and a tree needs 120 days between the two to recover. Move one of them.", finding.Message);
         Assert.Equal(["A"], finding.Trunks);
         Assert.Equal("R", Assert.Single(finding.Related).Message);
     }
