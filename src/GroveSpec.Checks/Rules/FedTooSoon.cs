@@ -27,13 +27,13 @@ internal sealed class FedTooSoon : IRule
         foreach (var feed in context.Work.Where(work => work.Kind == TaskKind.Feed && roots.Count > 0))
         {
             (Work Root, int Days)? worst = null;
-            foreach (var (root, rootDays) in roots.Where(root => root.Work.Trunks.Intersect(feed.Trunks, StringComparer.Ordinal).Any()))
+            foreach (var (root, rootDays) in roots)
             {
                 // Fed before the roots are cut is no matter here; a day that can lie on either side is not told.
                 foreach (var days in feed.ToCome.Where(days => days.Start >= rootDays.End))
                 {
                     var between = Recovery.MostDays(rootDays, days);
-                    worst = between < limit && (worst is null || between < worst.Value.Days) ? (root, between) : worst;
+                    worst = between < limit && (worst is null || between < worst.Value.Days) && root.SharesTrunkWith(feed) ? (root, between) : worst;
                 }
             }
 

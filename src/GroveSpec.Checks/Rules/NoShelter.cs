@@ -24,6 +24,7 @@ internal sealed class NoShelter : IRule
     public IEnumerable<Finding> Look(CheckContext context, double limit)
     {
         var planting = context.Planting;
+        var covers = context.Work.Where(work => work.Kind == TaskKind.Shelter && work.Dated.Undated is null).ToList();
         foreach (var group in planting.Trunks.Where(trunk => trunk.Removed is null).GroupBy(planting.SpeciesOf, StringComparer.Ordinal).Where(group => group.Key is not null))
         {
             if (Tenderness.Of(WorkList.KindOf(planting, group.Key), planting.Site) is not { } tender)
@@ -35,7 +36,7 @@ internal sealed class NoShelter : IRule
             (LocalDate Frost, LocalDate Begins)? late = null;
             foreach (var trunk in group.OrderBy(trunk => trunk.Name, StringComparer.Ordinal))
             {
-                ImmutableArray<Work> shelters = [.. context.Work.Where(work => work.Kind == TaskKind.Shelter && work.Dated.Undated is null && work.Trunks.Contains(trunk.Name, StringComparer.Ordinal))];
+                ImmutableArray<Work> shelters = [.. covers.Where(work => work.IsOfAll || work.Trunks.BinarySearch(trunk.Name, StringComparer.Ordinal) >= 0)];
                 if (shelters.IsEmpty || Tenderness.TooLate(tender.Kind, shelters) is not null)
                 {
                     late ??= shelters.IsEmpty ? null : Tenderness.TooLate(tender.Kind, shelters);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GroveSpec.Checks.Judging;
 using GroveSpec.Craft.Care;
 using NodaTime;
@@ -7,6 +8,9 @@ namespace GroveSpec.Checks.Rules;
 /// <summary>Two pieces of heavy work on one trunk without time to recover between them.</summary>
 internal sealed class TooMuchAtOnce : IRule
 {
+    // One work among hundreds that crowd it has been told of often enough.
+    private const int MostOfOne = 8;
+
     /// <inheritdoc/>
     public CheckDescription Description { get; } = new()
     {
@@ -27,17 +31,17 @@ internal sealed class TooMuchAtOnce : IRule
         for (var first = 0; first < heavy.Count; first++)
         {
             var (work, days) = heavy[first];
-            var trunks = work.Trunks.ToHashSet(StringComparer.Ordinal);
-            for (var second = first + 1; second < heavy.Count && Period.DaysBetween(days.Start, heavy[second].Days.Start) <= Recovery.Longest; second++)
+            var (until, left) = (days.Start.PlusDays(Recovery.Longest), MostOfOne);
+            for (var second = first + 1; second < heavy.Count && left > 0 && heavy[second].Days.Start <= until; second++)
             {
                 var (other, otherDays) = heavy[second];
 
                 // What was done long ago and cannot be undone is not told; what is still to come beside it is.
-                var isPast = IsDone(work, days) && IsDone(other, otherDays);
-                if (!isPast && (ReferenceEquals(work, other) ? days != otherDays : other.Trunks.Any(trunks.Contains))
-                    && Recovery.Missing(work, days, other, otherDays) is { } missing
+                if (Recovery.Missing(work, days, other, otherDays) is { } missing
+                    && !(IsDone(work, days) && IsDone(other, otherDays)) && work.SharesTrunkWith(other)
                     && told.Add((work.Dated.Task.Name, other.Dated.Task.Name)))
                 {
+                    left--;
                     yield return Told(context, missing);
                 }
             }
@@ -52,10 +56,11 @@ internal sealed class TooMuchAtOnce : IRule
         var shared = second.Trunks.Where(first.Trunks.Contains).Order(StringComparer.Ordinal).ToList();
         var trunks = first.IsOfAll && second.IsOfAll ? "all trunks" : Wording.List(shared);
         var gap = missing.MostDaysBetween == 0 ? "on the same day as" : $"at most {DayWording.Count(missing.MostDaysBetween)} after";
+        ImmutableArray<string> about = first.IsOfAll && second.IsOfAll ? [] : [.. shared];
         return WorkDraft.Of(context, Description, second, $"{WorkDraft.Name(second)} on {trunks} comes {gap} {WorkDraft.Name(first)}, and a tree needs {missing.DaysNeeded} days between the two to recover. Move one of them.") with
         {
-            Trunks = first.IsOfAll && second.IsOfAll ? [] : [.. shared],
-            Remedies = Acceptance.Offer(context, Description, first.IsOfAll && second.IsOfAll ? [] : [.. shared]),
+            Trunks = about,
+            Remedies = Acceptance.Offer(context, Description, about),
             Measured = missing.MostDaysBetween,
             Limit = missing.DaysNeeded,
             Unit = "days",

@@ -1,3 +1,4 @@
+using GroveSpec.Craft.Calendar;
 using GroveSpec.Model.Species;
 using GroveSpec.Model.Tasks;
 using NodaTime;
@@ -55,6 +56,11 @@ public sealed record Recovery(Work First, Work Second, int MostDaysBetween, int 
             (TaskKind.Repot or TaskKind.RootPrune or TaskKind.Defoliate, TaskKind.Graft) => AboutGrafts,
             _ => null,
         };
+        if (days is null)
+        {
+            return null;
+        }
+
         var isSlow = first.Restrained.Any(second.Restrained.Contains) || second.Kinds.Any(kind => kind.Profile?.Growth?.Value == GrowthPace.Slow);
         return isSlow ? days * 3 / 2 : days;
     }
@@ -67,8 +73,13 @@ public sealed record Recovery(Work First, Work Second, int MostDaysBetween, int 
     /// <returns>What is missing; null where there is an order of days that leaves enough between them, and for root work that can be done in one session.</returns>
     public static Recovery? Missing(Work one, DateInterval oneDays, Work other, DateInterval otherDays)
     {
-        var (forward, back) = (MostDays(oneDays, otherDays), MostDays(otherDays, oneDays));
         var (needed, neededBack) = (DaysBetween(one, other), DaysBetween(other, one));
+        if (needed is null && neededBack is null)
+        {
+            return null;
+        }
+
+        var (forward, back) = (MostDays(oneDays, otherDays), MostDays(otherDays, oneDays));
         if (IsEnough(forward, needed) || IsEnough(back, neededBack) || (IsOfRoots(one.Kind) && IsOfRoots(other.Kind) && LeastDays(oneDays, otherDays) <= DaysOfOneSession))
         {
             return null;
@@ -81,10 +92,10 @@ public sealed record Recovery(Work First, Work Second, int MostDaysBetween, int 
     /// <param name="first">The days of the first.</param>
     /// <param name="second">The days of the second.</param>
     /// <returns>The days; negative where the second cannot come behind the first.</returns>
-    public static int MostDays(DateInterval first, DateInterval second) => Period.DaysBetween(first.Start, second.End);
+    public static int MostDays(DateInterval first, DateInterval second) => DayCount.NumberOf(second.End) - DayCount.NumberOf(first.Start);
 
     private static bool IsEnough(int days, int? needed) => days >= 0 && (needed is null || days >= needed);
 
     private static int LeastDays(DateInterval one, DateInterval other) =>
-        Math.Max(0, Math.Max(Period.DaysBetween(one.End, other.Start), Period.DaysBetween(other.End, one.Start)));
+        Math.Max(0, Math.Max(DayCount.NumberOf(other.Start) - DayCount.NumberOf(one.End), DayCount.NumberOf(one.Start) - DayCount.NumberOf(other.End)));
 }

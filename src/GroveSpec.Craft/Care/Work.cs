@@ -25,6 +25,26 @@ public sealed record Work(DatedTask Dated, ImmutableArray<string> Trunks, bool I
     /// <summary>All its days: those on which it was done, and those to come.</summary>
     public ImmutableArray<DateInterval> AllDays { get; } = [.. Dated.Task.Done.Select(done => new DateInterval(done.Value, done.Value)), .. Coming(Dated)];
 
+    /// <summary>Whether it is done to a trunk that other work is done to as well.</summary>
+    /// <param name="other">The other work.</param>
+    /// <returns>True when both have a trunk in common.</returns>
+    public bool SharesTrunkWith(Work other)
+    {
+        for (int mine = 0, theirs = 0; mine < Trunks.Length && theirs < other.Trunks.Length;)
+        {
+            var order = string.CompareOrdinal(Trunks[mine], other.Trunks[theirs]);
+            if (order == 0)
+            {
+                return true;
+            }
+
+            mine += order < 0 ? 1 : 0;
+            theirs += order > 0 ? 1 : 0;
+        }
+
+        return false;
+    }
+
     private static ImmutableArray<DateInterval> Coming(DatedTask dated)
     {
         if (!dated.Repeats.IsEmpty)

@@ -79,6 +79,14 @@ public sealed class TooMuchAtOnceTests
         Tell("zelkova-serrata", "task W wire on A on 2026-09-20\ntask R repot on A on 2026-10-20", false);
     }
 
+    [Fact]
+    public void Work_that_much_else_crowds_is_told_of_eight_times_and_no_more()
+    {
+        var crowd = string.Concat(Enumerable.Range(1, 12).Select(number => $"task D{number:00} defoliate on A on 2027-06-{number:00}\n"));
+        var findings = Check.Findings(Name, CareSource.Of("zelkova-serrata", Repot + crowd));
+        Assert.Equal(8, findings.Count(finding => finding.Related.Any(place => place.Message == "R")));
+    }
+
     private static void Tell(string species, string tasks, bool isTold) =>
         Assert.Equal(isTold ? 1 : 0, Check.Findings(Name, CareSource.Of(species, tasks)).Length);
 }
