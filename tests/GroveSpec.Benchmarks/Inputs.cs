@@ -26,6 +26,36 @@ internal static class Inputs
         return text.ToString();
     }
 
+    /// <summary>A planting of seven trunks, and the work of many years on it: wire with its look-overs and its end, pinching, pruning, feeding and repotting.</summary>
+    /// <param name="tasks">How many tasks it has.</param>
+    /// <param name="years">Over how many years they are spread.</param>
+    /// <returns>Its text.</returns>
+    public static string Work(int tasks, int years)
+    {
+        const int FirstYear = 2026;
+        var text = new StringBuilder(Planting(7));
+        text.Append("site latitude 51 N, zone 8b, last frost 3 May, first frost 1 November\n");
+        for (var task = 0; task < tasks; task++)
+        {
+            var year = FirstYear + (task * years / tasks);
+            var wire = task - (task % 7);
+            text.Append(CultureInfo.InvariantCulture, $"task W{task} ");
+            text.Append((task % 7) switch
+            {
+                0 => string.Create(CultureInfo.InvariantCulture, $"wire on T{task / 7 % 7} in late autumn {year} with aluminium 3 mm, coil 50 deg"),
+                1 => string.Create(CultureInfo.InvariantCulture, $"look-over of W{wire} every 2 weeks until W{task + 1}"),
+                2 => string.Create(CultureInfo.InvariantCulture, $"unwire of W{wire} 42 to 56 days after W{wire}"),
+                3 => string.Create(CultureInfo.InvariantCulture, $"pinch on T{task / 7 % 7} every 3 weeks, from harden-off {year} to leaf-colour {year}"),
+                4 => string.Create(CultureInfo.InvariantCulture, $"prune on T{task / 7 % 7} after leaf-out {year}, before leaf-fall {year}"),
+                5 => string.Create(CultureInfo.InvariantCulture, $"feed on all from leaf-out {year} to leaf-fall {year}, after W{task - 1}"),
+                _ => string.Create(CultureInfo.InvariantCulture, $"measure on all in late winter {year + 1}"),
+            });
+            text.Append('\n');
+        }
+
+        return text.ToString();
+    }
+
     /// <summary>A graph with a circle for each trunk of <see cref="Planting"/>, at its place and as wide.</summary>
     /// <param name="trunks">How many.</param>
     /// <returns>Its text for graphviz: places in points, widths in inches.</returns>
