@@ -1,3 +1,4 @@
+using GroveSpec.Craft.Year;
 using GroveSpec.Model;
 using GroveSpec.Model.Tasks;
 using GroveSpec.Model.Times;
@@ -28,6 +29,12 @@ internal sealed class MomentDays(Planting planting)
 
         return Reckoned(moment) is { } plain ? (plain, null) : (null, UndatedReason.OutOfCalendar);
     }
+
+    /// <summary>The coming of a stage, of the tree that a task is about.</summary>
+    /// <param name="stage">The stage and its year.</param>
+    /// <param name="task">The task.</param>
+    /// <returns>Its days with their source; null where the site or the species does not tell.</returns>
+    public StageOnset? OnsetOf(Moment.StageOfYear stage, PlantingTask task) => YearOf(task).Coming(stage.Stage, stage.Number);
 
     /// <summary>The first day after a moment; a stage has come when it has surely begun.</summary>
     /// <param name="moment">A moment that is no task.</param>

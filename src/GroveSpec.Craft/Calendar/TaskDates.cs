@@ -204,7 +204,10 @@ public static class TaskDates
         return days.ToImmutable();
     }
 
-    private static (Moment? First, Moment? Second) MomentsOf(TimeClause clause) => clause switch
+    /// <summary>The moments that a clause names.</summary>
+    /// <param name="clause">The clause.</param>
+    /// <returns>Both ends of a span, else one; none for a clause that says how often.</returns>
+    internal static (Moment? First, Moment? Second) MomentsOf(TimeClause clause) => clause switch
     {
         TimeClause.During during => (during.Moment, null),
         TimeClause.FromTo span => (span.Start, span.End),

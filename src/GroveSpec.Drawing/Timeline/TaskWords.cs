@@ -104,6 +104,11 @@ public static class TaskWords
         _ => "no time is written down",
     };
 
+    /// <summary>Whether a task is done and does not come again, so that <see cref="When"/> says when it was done.</summary>
+    /// <param name="dated">The task.</param>
+    /// <returns>True when nothing of it is left.</returns>
+    public static bool IsOver(DatedTask dated) => !dated.Task.Done.IsEmpty && !dated.Task.Times.Any(clause => clause is TimeClause.Every);
+
     /// <summary>When a task is due or was done.</summary>
     /// <param name="dated">The task.</param>
     /// <returns>Days in words: "1 to 30 November 2026", "from 9 May 2027", "done 20 November 2026", "7 times from … to …"; the reason for one without a date.</returns>
@@ -116,7 +121,7 @@ public static class TaskWords
 
         var done = dated.Task.Done.Select(day => day.Value).ToList();
         var isRepeated = dated.Task.Times.Any(clause => clause is TimeClause.Every);
-        if (!isRepeated && done.Count > 0)
+        if (IsOver(dated))
         {
             return $"done {DayWords.Day(done.Max())}";
         }

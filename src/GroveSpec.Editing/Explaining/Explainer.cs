@@ -69,7 +69,7 @@ public static class Explainer
                     : new(use.Span, $"Role {use.Name}", ["No role of this name is described."]);
             case NameKind.Task:
                 return planting.Tasks.FirstOrDefault(task => NameForm.Of(task.Name) == use.Name) is { } task
-                    ? new(use.Span, $"Task {task.Name}", TaskLines.Of(planting, task))
+                    ? new(use.Span, $"Task {task.Name}", TaskLines.Of(assessment, task))
                     : new(use.Span, $"Task {use.Name}", ["There is no such task in this file."]);
             case NameKind.Species:
                 return planting.ProfileOf(use.Name) is { } profile

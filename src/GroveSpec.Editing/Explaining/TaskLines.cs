@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using GroveSpec.Binding;
+using GroveSpec.Binding.Names;
 using GroveSpec.Craft.Calendar;
 using GroveSpec.Drawing.Timeline;
-using GroveSpec.Model;
 using GroveSpec.Model.Tasks;
+using GroveSpec.Model.Times;
 using NodaTime;
 using NodaTime.Text;
 
@@ -14,12 +16,13 @@ internal static class TaskLines
 {
     private const int MostDays = 4;
 
-    /// <summary>The days of a task.</summary>
-    /// <param name="planting">The planting.</param>
+    /// <summary>The days of a task, and where they come from.</summary>
+    /// <param name="assessment">The file.</param>
     /// <param name="task">The task.</param>
     /// <returns>A line for each thing that is known.</returns>
-    public static ImmutableArray<string> Of(Planting planting, PlantingTask task)
+    public static ImmutableArray<string> Of(Assessment assessment, PlantingTask task)
     {
+        var planting = assessment.Planting;
         var lines = ImmutableArray.CreateBuilder<string>();
         var all = TaskDates.Of(planting);
         var dated = all.First(candidate => ReferenceEquals(candidate.Task, task));
@@ -43,6 +46,12 @@ internal static class TaskLines
             lines.Add($"Due on {string.Join(", ", dated.Repeats.Take(MostDays).Select(Iso))}{more}.");
         }
 
+        // What is done no longer follows from what was planned.
+        if (task.Done.IsEmpty || task.Times.Any(clause => clause is TimeClause.Every))
+        {
+            lines.AddRange(TaskMoments.Of(planting, task, all).Select(moment => Reason(assessment, moment)).OfType<string>().Distinct());
+        }
+
         if (!dated.WaitsOn.IsEmpty)
         {
             lines.Add($"It waits on {string.Join(", ", dated.WaitsOn)}.");
@@ -56,6 +65,33 @@ internal static class TaskLines
 
         return lines.ToImmutable();
     }
+
+    /// <summary>What a moment comes to; null for a day, which says it itself.</summary>
+    private static string? Reason(Assessment assessment, TaskMoment moment)
+    {
+        var place = assessment.Origins.Locate(moment.Clause.Origin);
+        var said = assessment.TextOf(place.File).Slice(place.Span);
+        var it = moment.Clause is TimeClause.FromTo ? MomentWords(moment.Moment) + " " : "";
+        return moment switch
+        {
+            { Moment: Moment.Day } => null,
+            { Days: { } days } => $"{said}: {(it.Length > 0 ? it + "is " : "")}{DayWords.Range(days.Start, days.End)}.",
+            { Onset: { } onset } => $"{said}: {it}begins {DayWords.Range(onset.Days.Start, onset.Days.End)}. {onset.Account}",
+            { Other.Window: null } => $"{said}: {moment.Other.Task.Name} has no date.",
+            { Other: { } other } => $"{said}: {other.Task.Name} {(TaskWords.IsOver(other) ? "was" : "is due")} {TaskWords.When(other)}.",
+            { Moment: Moment.OfTask of } => $"{said}: there is no task {of.Task}.",
+            _ => $"{said}: the site or the species does not tell when {MomentWords(moment.Moment)} comes.",
+        };
+    }
+
+    private static string MomentWords(Moment moment) => moment switch
+    {
+        Moment.Month month => $"{DayWords.Month(month.Value.Month)} {month.Value.Year}",
+        Moment.Year year => year.Number.ToString(CultureInfo.InvariantCulture),
+        Moment.SeasonOfYear season => string.Create(CultureInfo.InvariantCulture, $"{(season.Part == SeasonPart.Whole ? "" : $"{Words.SeasonParts[(int)season.Part - 1]} ")}{Words.Seasons[(int)season.Season]} {season.Number}"),
+        Moment.StageOfYear stage => string.Create(CultureInfo.InvariantCulture, $"{Words.Stages[(int)stage.Stage]} {stage.Number}"),
+        _ => "it",
+    };
 
     private static string Say(TaskWindow window) => (window.Earliest, window.Latest) switch
     {

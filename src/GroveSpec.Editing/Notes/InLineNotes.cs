@@ -1,15 +1,19 @@
 using System.Collections.Immutable;
 using GroveSpec.Binding;
 using GroveSpec.Checks;
+using GroveSpec.Craft.Calendar;
 using GroveSpec.Craft.Composition;
+using GroveSpec.Drawing.Timeline;
+using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
+using GroveSpec.Model.Times;
 using GroveSpec.Syntax.Text;
 using GroveSpec.Syntax.Tree;
 
 namespace GroveSpec.Editing.Notes;
 
-/// <summary>Finds what is worth noting within lines: the diameter that a girth gives, and how near the next trunk stands.</summary>
+/// <summary>Finds what is worth noting within lines: the diameter that a girth gives, how near the next trunk stands, and when work is due.</summary>
 public static class InLineNotes
 {
     /// <summary>The notes of a run of text.</summary>
@@ -27,8 +31,15 @@ public static class InLineNotes
         }
 
         var gaps = new Lazy<Dictionary<string, (string Other, Length Gap)>>(() => NearestGaps(assessment.State));
+        var dates = new Lazy<Dictionary<string, DatedTask>>(() => DatesByName(assessment.Planting));
         foreach (var statement in assessment.Tree.Statements)
         {
+            if (statement is Statement.Task { Name: { } task } && statement.Span.End >= within.Start && statement.Span.Start <= within.End
+                && dates.Value.TryGetValue(task.Text, out var dated) && DayNote(dated) is { } day)
+            {
+                notes.Add(new(statement.Span, day.Label, day.Tooltip));
+            }
+
             if (statement is not Statement.Trunk { Name: { } name } trunk || statement.Span.End < within.Start || statement.Span.Start > within.End || !byName.TryGetValue(name.Text, out var state))
             {
                 continue;
@@ -50,6 +61,29 @@ public static class InLineNotes
 
         notes.Sort(static (left, right) => left.Span.End.CompareTo(right.Span.End));
         return notes.ToImmutable();
+    }
+
+    private static Dictionary<string, DatedTask> DatesByName(Planting planting)
+    {
+        var dates = new Dictionary<string, DatedTask>(StringComparer.Ordinal);
+        foreach (var dated in TaskDates.Of(planting))
+        {
+            dates.TryAdd(dated.Task.Name, dated);
+        }
+
+        return dates;
+    }
+
+    /// <summary>When work is due, where its line does not name the days itself.</summary>
+    private static (string Label, string Tooltip)? DayNote(DatedTask dated)
+    {
+        if (dated.Window is null || TaskWords.IsOver(dated) || dated.Task.Times.All(clause => clause is TimeClause.During { Moment: Moment.Day } or TimeClause.FromTo { Start: Moment.Day, End: Moment.Day }))
+        {
+            return null;
+        }
+
+        var slack = dated.Slack is { } days and > 0 ? $" It can be put off by {days} {(days == 1 ? "day" : "days")} from the first of them." : "";
+        return (TaskWords.When(dated), $"{dated.Task.Name} is due {TaskWords.When(dated)}.{slack}");
     }
 
     private static Dictionary<string, (string Other, Length Gap)> NearestGaps(PlantingState state)
