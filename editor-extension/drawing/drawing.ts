@@ -1,5 +1,5 @@
 /** The page of a drawing: shows what it is sent, and tells what was done to it. It reads no planting and computes nothing about one. */
-import type { DrawnTrunk, FromPage, PictureMessage, ToPage, View } from "../src/messages";
+import type { DrawnTask, DrawnTrunk, FromPage, PictureMessage, ToPage, View } from "../src/messages";
 import { views } from "../src/messages";
 import { Glass } from "./glass";
 import { Holding } from "./holding";
@@ -72,7 +72,7 @@ window.addEventListener("message", ({ data }: MessageEvent<ToPage>) => {
 function take(next: PictureMessage): void {
   const isSame = picture !== undefined && picture.view === next.view && picture.svg === next.svg;
   if (held && !held.isDropped && held.version !== next.version) {
-    say("The text has changed; take the trunk again.", true);
+    say(`The text has changed; take ${held.choice.name} again.`, true);
   } else if (document.body.classList.contains("stale")) {
     say("", false);
   }
@@ -110,34 +110,40 @@ function take(next: PictureMessage): void {
   }
 
   picture = next;
-  // A trunk that was let go stays where the hand left it until the picture of the new text is here.
+  // What was let go stays where the hand left it until the picture of the new text is here.
   if (!isSame || held?.version !== next.version) {
     letGo();
   }
 
   choose(next.view);
-  stage.setAttribute("aria-label", next.title === "" ? "Trunks" : `${next.title}, trunks`);
-  listTrunks();
+  const what = next.view === "timeline" ? "tasks" : "trunks";
+  stage.setAttribute("aria-label", next.title === "" ? what : `${next.title}, ${what}`);
+  listHeld();
   light();
 }
 
-function listTrunks(): void {
-  const trunks = picture?.trunks ?? [];
-  if (!trunks.some(({ origin }) => origin === current)) {
+/** What the keys walk to and the pointer takes hold of: the trunks, in the timeline the tasks. */
+const choices = (): readonly (DrawnTrunk | DrawnTask)[] => (picture?.view === "timeline" ? picture.tasks : picture?.trunks) ?? [];
+const isFixed = (choice: DrawnTrunk | DrawnTask): choice is DrawnTrunk => "isFixed" in choice && choice.isFixed;
+
+function listHeld(): void {
+  const all = choices();
+  if (!all.some(({ origin }) => origin === current)) {
     current = undefined;
   }
 
   list.replaceChildren(
-    ...trunks.map(({ name, origin, summary, isFixed }, index) => {
+    ...all.map((choice, index) => {
+      const { name, origin, summary } = choice;
       const option = document.createElement("div");
       option.id = `trunk-${index}`;
       option.role = "option";
       option.ariaSelected = String(origin === current);
-      option.textContent = summary === "" ? name : isFixed ? `${summary} Fixed.` : summary;
+      option.textContent = summary === "" ? name : isFixed(choice) ? `${summary} Fixed.` : summary;
       return option;
     }),
   );
-  const index = trunks.findIndex(({ origin }) => origin === current);
+  const index = all.findIndex(({ origin }) => origin === current);
   if (index < 0) {
     stage.removeAttribute("aria-activedescendant");
   } else {
@@ -147,11 +153,11 @@ function listTrunks(): void {
 
 function light(): void {
   if (root && picture) {
-    mark(root, picture.view, picture.trunks, lit, current);
+    mark(root, picture.view, choices(), lit, current);
   }
 }
 
-const stays = ({ name }: DrawnTrunk): string => `${name} stays where it is: it is fixed, or shares its base, or tape readings place it.`;
+const stays = ({ name }: DrawnTrunk | DrawnTask): string => `${name} stays where it is: it is fixed, or shares its base, or tape readings place it.`;
 
 function choose(view: View): void {
   kept.view = view;
@@ -198,13 +204,13 @@ element("whole").addEventListener("click", () => glass.whole());
 const originAt = (target: EventTarget | null): string | undefined =>
   (target instanceof Element ? target.closest("[data-origin].leads") : null)?.getAttribute("data-origin") ?? undefined;
 
-function trunkUnder(event: PointerEvent): DrawnTrunk | undefined {
-  const trunks = picture?.trunks ?? [];
+function choiceUnder(event: PointerEvent): DrawnTrunk | DrawnTask | undefined {
+  const all = choices();
   if (picture?.view === "front") {
     // A crown hides what is behind it, so the top that is nearest to the pointer is taken.
     const at = glass.onSheet(event);
     const reach = 14 / glass.scale;
-    const near = trunks
+    const near = all
       .filter((trunk) => trunk.x !== undefined && trunk.y !== undefined)
       .map((trunk) => ({ trunk, far: Math.hypot(trunk.x! - at.x, trunk.y! - at.y) }))
       .filter(({ far }) => far <= reach)
@@ -213,7 +219,7 @@ function trunkUnder(event: PointerEvent): DrawnTrunk | undefined {
   }
 
   const origin = originAt(event.target);
-  return picture?.view === "plan" ? trunks.find((trunk) => trunk.origin === origin && trunk.x !== undefined) : undefined;
+  return all.find((choice) => choice.origin === origin && choice.x !== undefined);
 }
 
 stage.addEventListener("pointerdown", (event) => {
@@ -221,9 +227,9 @@ stage.addEventListener("pointerdown", (event) => {
     return;
   }
 
-  const trunk = trunkUnder(event);
-  if (trunk && picture && root) {
-    held = new Holding(root, picture, trunk, event.pointerId, glass.onSheet(event));
+  const choice = choiceUnder(event);
+  if (choice && picture && root) {
+    held = new Holding(root, picture, choice, event.pointerId, glass.onSheet(event));
   } else {
     glass.beginPan(event);
   }
@@ -243,14 +249,16 @@ stage.addEventListener("pointermove", (event) => {
       return;
     }
 
-    if (held.trunk.isFixed && held.view === "plan") {
-      say(stays(held.trunk), true);
+    if (isFixed(held.choice) && held.view === "plan") {
+      say(stays(held.choice), true);
       letGo();
       return;
     }
 
     stage.classList.add("holding");
-    editor.postMessage({ type: "hold", trunk: held.trunk.name, view: held.view, version: held.version });
+    if (held.view !== "timeline") {
+      editor.postMessage({ type: "hold", trunk: held.choice.name, view: held.view, version: held.version });
+    }
   }
 
   held.follow(at);
@@ -258,16 +266,16 @@ stage.addEventListener("pointermove", (event) => {
 
 stage.addEventListener("pointerup", (event) => {
   if (held?.pointer === event.pointerId && held.isMoved) {
-    const { trunk, view, version, at } = held;
+    const { choice, view, version, at } = held;
     held.isDropped = true;
     stage.classList.remove("holding");
-    pick(trunk.origin);
-    editor.postMessage({ type: "drop", trunk: trunk.name, view, version, x: at.x, y: at.y });
+    pick(choice.origin);
+    editor.postMessage(view === "timeline" ? { type: "dropTask", task: choice.name, version, x: at.x } : { type: "drop", trunk: choice.name, view, version, x: at.x, y: at.y });
     return;
   }
 
   const wasPanned = glass.endPan(event);
-  const taken = held?.pointer === event.pointerId ? held.trunk.origin : undefined;
+  const taken = held?.pointer === event.pointerId ? held.choice.origin : undefined;
   letGo();
   // While the pointer is captured events name the stage, so what lies under it is asked for.
   const origin = taken ?? originAt(document.elementFromPoint(event.clientX, event.clientY));
@@ -293,8 +301,8 @@ function letGo(): void {
 }
 
 function pick(origin: string | undefined): void {
-  current = picture?.trunks.find((trunk) => trunk.origin === origin)?.origin;
-  listTrunks();
+  current = choices().find((choice) => choice.origin === origin)?.origin;
+  listHeld();
   light();
 }
 
@@ -320,15 +328,15 @@ stage.addEventListener("keydown", (event) => {
 
   event.preventDefault();
   event.stopPropagation();
-  const trunks = picture?.trunks ?? [];
-  const index = trunks.findIndex(({ origin }) => origin === current);
+  const all = choices();
+  const index = all.findIndex(({ origin }) => origin === current);
   switch (action.type) {
     case "walk": {
-      const next = action.by === "first" ? 0 : action.by === "last" ? trunks.length - 1 : index < 0 ? (action.by > 0 ? 0 : trunks.length - 1) : (index + action.by + trunks.length) % trunks.length;
-      pick(trunks[next]?.origin);
-      const trunk = trunks[next];
-      if (trunk?.x !== undefined && trunk.y !== undefined) {
-        glass.bringIntoSight({ x: trunk.x, y: trunk.y });
+      const next = action.by === "first" ? 0 : action.by === "last" ? all.length - 1 : index < 0 ? (action.by > 0 ? 0 : all.length - 1) : (index + action.by + all.length) % all.length;
+      pick(all[next]?.origin);
+      const choice = all[next];
+      if (choice?.x !== undefined && choice.y !== undefined) {
+        glass.bringIntoSight({ x: choice.x, y: choice.y });
       }
 
       break;
@@ -340,13 +348,23 @@ stage.addEventListener("keydown", (event) => {
 
       break;
     case "step": {
-      const trunk = trunks[index];
-      if (!trunk) {
+      const choice = all[index];
+      if (!choice) {
         say("Walk to a trunk with the arrow keys first.", true);
-      } else if (trunk.isFixed && picture?.view === "plan") {
-        say(stays(trunk), true);
-      } else if (picture && picture.view !== "timeline") {
-        editor.postMessage({ type: "step", trunk: trunk.name, view: picture.view, right: action.right, back: action.back });
+      } else if (isFixed(choice) && picture?.view === "plan") {
+        say(stays(choice), true);
+      } else if (picture) {
+        editor.postMessage({ type: "step", trunk: choice.name, view: picture.view, right: action.right, back: action.back });
+      }
+
+      break;
+    }
+    case "days": {
+      const choice = all[index];
+      if (choice) {
+        editor.postMessage({ type: "stepTask", task: choice.name, days: action.days });
+      } else {
+        say("Walk to a task with the arrow keys first.", true);
       }
 
       break;

@@ -1,12 +1,12 @@
-/** A trunk that is moved by hand: what follows the pointer, and what to keep clear of. Where it may stand is not known here. */
-import type { DrawnTrunk, GuidesMessage, PictureMessage, View } from "../src/messages";
+/** A trunk, or in the timeline a task, that is moved by hand: what follows the pointer, and what to keep clear of. Where it may stand is not known here. */
+import type { DrawnTask, DrawnTrunk, GuidesMessage, PictureMessage, View } from "../src/messages";
 import type { Point } from "./camera";
 import { circle, partsOf, svgElement } from "./marks";
 import { readPiece } from "./picture";
 
-/** From the moment a trunk is taken until a picture shows it where it was let go. */
+/** From the moment it is taken until a picture shows it where it was let go. */
 export class Holding {
-  /** Where the trunk would be if it were let go, in the picture's own coordinates. */
+  /** Where it would be if it were let go, in the picture's own coordinates. */
   at: Point;
   /** Whether it was moved at all; otherwise it was only clicked. */
   isMoved = false;
@@ -21,25 +21,25 @@ export class Holding {
   /**
    * @param root The picture.
    * @param picture What it was made of.
-   * @param trunk The trunk, which has a place in it.
+   * @param choice The trunk or the task, which has a place in it.
    * @param pointer Which pointer holds it.
    * @param start Where it was taken, in the picture's own coordinates.
    */
   constructor(
     private readonly root: SVGSVGElement,
     picture: PictureMessage,
-    readonly trunk: DrawnTrunk,
+    readonly choice: DrawnTrunk | DrawnTask,
     readonly pointer: number,
     private readonly start: Point,
   ) {
     this.version = picture.version;
     this.view = picture.view;
-    this.home = { x: trunk.x!, y: trunk.y! };
+    this.home = { x: choice.x!, y: choice.y! };
     this.offset = { x: this.home.x - start.x, y: this.home.y - start.y };
     this.at = this.home;
   }
 
-  /** How far a pointer is from where the trunk was taken. */
+  /** How far a pointer is from where it was taken. */
   distance(to: Point): number {
     return Math.hypot(to.x - this.start.x, to.y - this.start.y);
   }
@@ -48,8 +48,9 @@ export class Holding {
   follow(to: Point): void {
     this.isMoved = true;
     this.ghost ??= this.makeGhost();
-    this.at = { x: to.x + this.offset.x, y: to.y + this.offset.y };
-    if (this.view === "plan") {
+    // The days of a task move along its row.
+    this.at = { x: to.x + this.offset.x, y: this.view === "timeline" ? this.home.y : to.y + this.offset.y };
+    if (this.view !== "front") {
       this.ghost.setAttribute("transform", `translate(${this.at.x - this.home.x} ${this.at.y - this.home.y})`);
       return;
     }
@@ -64,7 +65,7 @@ export class Holding {
 
   /** Shows what to keep clear of, if that is still asked for. */
   guide({ trunk, version, svg }: GuidesMessage): void {
-    const piece = this.isMoved && !this.isDropped && trunk === this.trunk.name && version === this.version ? readPiece(svg) : undefined;
+    const piece = this.isMoved && !this.isDropped && trunk === this.choice.name && version === this.version ? readPiece(svg) : undefined;
     if (piece) {
       this.root.querySelector(".guides")?.remove();
       piece.classList.add("guides");
@@ -92,14 +93,18 @@ export class Holding {
     }
   }
 
-  // A faint copy of the trunk, or in the front its top on a thread.
+  // A faint copy of the trunk, or of the marks of the task; in the front its top on a thread.
   private makeGhost(): SVGGElement {
     const ghost = svgElement("g");
     ghost.classList.add("ghost");
-    if (this.view === "plan") {
-      for (const part of partsOf(this.root, this.trunk.origin)) {
+    if (this.view !== "front") {
+      for (const part of partsOf(this.root, this.choice.origin)) {
         const copy = part.cloneNode(true) as Element;
         [copy, ...copy.querySelectorAll("[data-origin]")].forEach((inner) => inner.removeAttribute("data-origin"));
+        if (this.view === "timeline") {
+          copy.querySelectorAll("text, title").forEach((words) => words.remove());
+        }
+
         ghost.append(copy);
       }
     } else {

@@ -5,6 +5,7 @@ import type { View } from "../src/messages";
 export type KeyAction =
   | { readonly type: "walk"; readonly by: 1 | -1 | "first" | "last" }
   | { readonly type: "step"; readonly right: number; readonly back: number }
+  | { readonly type: "days"; readonly days: number }
   | { readonly type: "zoom"; readonly factor: number }
   | { readonly type: "pan"; readonly right: number; readonly down: number }
   | { readonly type: "whole" | "enter" | "escape" | "undo" | "redo" };
@@ -16,7 +17,7 @@ const arrows: Readonly<Record<string, readonly [right: number, up: number]>> = {
 
 /**
  * What a key asks for; undefined for one that is left to the page and the editor.
- * In the plan a step is 1 mm, with Shift 10 mm; in the front 1 or 5 degrees of lean, and 5 or 20 mm of height.
+ * In the plan a step is 1 mm, with Shift 10 mm; in the front 1 or 5 degrees of lean, and 5 or 20 mm of height; in the timeline 1 day, with Shift 7.
  */
 export function keyAction({ key, altKey, ctrlKey, metaKey, shiftKey }: Key, view: View): KeyAction | undefined {
   const isCommand = ctrlKey || metaKey;
@@ -24,6 +25,10 @@ export function keyAction({ key, altKey, ctrlKey, metaKey, shiftKey }: Key, view
   if (arrow) {
     const [right, up] = arrow;
     if (altKey && !isCommand) {
+      if (view === "timeline") {
+        return right === 0 ? undefined : { type: "days", days: right * (shiftKey ? 7 : 1) };
+      }
+
       return view === "front" ? { type: "step", right: right * (shiftKey ? 5 : 1), back: up * (shiftKey ? 20 : 5) } : { type: "step", right: right * (shiftKey ? 10 : 1), back: up * (shiftKey ? 10 : 1) };
     }
 

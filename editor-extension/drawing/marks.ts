@@ -1,5 +1,5 @@
 /** What is laid over a picture to show where the caret and the keys are. Nothing of it moves the picture. */
-import type { DrawnTrunk, View } from "../src/messages";
+import type { DrawnTask, DrawnTrunk, View } from "../src/messages";
 
 const svgNamespace = "http://www.w3.org/2000/svg";
 
@@ -20,8 +20,8 @@ export function circle(name: string, x: number, y: number, radius: number): SVGC
 export const partsOf = (root: SVGSVGElement, origin: string): SVGGraphicsElement[] =>
   [...root.querySelectorAll<SVGGraphicsElement>("[data-origin]")].filter((part) => part.getAttribute("data-origin") === origin && !part.closest(".ghost"));
 
-/** Shows which facts the caret stands on, and which trunk the keys have walked to. */
-export function mark(root: SVGSVGElement, view: View, trunks: readonly DrawnTrunk[], lit: readonly string[], current: string | undefined): void {
+/** Shows which facts the caret stands on, and which trunk or task the keys have walked to. */
+export function mark(root: SVGSVGElement, view: View, choices: readonly (DrawnTrunk | DrawnTask)[], lit: readonly string[], current: string | undefined): void {
   for (const part of root.querySelectorAll("[data-origin]")) {
     const origin = part.getAttribute("data-origin")!;
     part.classList.toggle("lit", lit.includes(origin));
@@ -29,16 +29,16 @@ export function mark(root: SVGSVGElement, view: View, trunks: readonly DrawnTrun
   }
 
   root.querySelectorAll(".ring-lit, .ring-current").forEach((ring) => ring.remove());
-  for (const trunk of trunks) {
-    const name = trunk.origin === current ? "ring-current" : lit.includes(trunk.origin) ? "ring-lit" : undefined;
-    if (name && trunk.x !== undefined && trunk.y !== undefined) {
-      root.append(circle(name, trunk.x, trunk.y, view === "plan" ? radiusRound(root, trunk) : 11));
+  for (const choice of choices) {
+    const name = choice.origin === current ? "ring-current" : lit.includes(choice.origin) ? "ring-lit" : undefined;
+    if (name && choice.x !== undefined && choice.y !== undefined) {
+      root.append(circle(name, choice.x, choice.y, view === "plan" ? radiusRound(root, choice.origin) : 11));
     }
   }
 }
 
 // Outside the trunk's own section.
-function radiusRound(root: SVGSVGElement, { origin }: DrawnTrunk): number {
+function radiusRound(root: SVGSVGElement, origin: string): number {
   const box = partsOf(root, origin)
     .find((part) => part instanceof SVGGElement)
     ?.getBBox();

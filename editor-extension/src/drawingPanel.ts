@@ -5,7 +5,7 @@ import { columnOf } from "./columns";
 import { readFromPage, type FromPage, type ToPage, type View } from "./messages";
 import { Newest } from "./newest";
 import { newNonce, pageText } from "./page";
-import { dragRequest, drawRequest, guidesRequest, stepRequest, type FactPlace, type Move, type Picture } from "./requests";
+import { dragRequest, dragTaskRequest, drawRequest, guidesRequest, stepRequest, stepTaskRequest, type FactPlace, type Move, type Picture } from "./requests";
 import type { Server } from "./server";
 
 /** What the editor calls a drawing's panel. */
@@ -32,6 +32,7 @@ export class DrawingPanel implements vscode.Disposable {
   private isPageReady = false;
   private work: Promise<void> = Promise.resolve();
   private steps: { trunk: string; view: View; right: number; back: number } | undefined;
+  private days: { task: string; days: number } | undefined;
 
   constructor(
     readonly uri: vscode.Uri,
@@ -107,9 +108,9 @@ export class DrawingPanel implements vscode.Disposable {
     }
 
     this.places = new Map(picture.places.map((place) => [place.origin, place]));
-    const { version, svg, title, trunks } = picture;
+    const { version, svg, title, trunks, tasks } = picture;
     this.panel.title = title || this.name;
-    this.say({ type: "picture", view: this.view, version, svg, title, trunks, origins: [...this.places.keys()] });
+    this.say({ type: "picture", view: this.view, version, svg, title, trunks, tasks, origins: [...this.places.keys()] });
     this.follow(vscode.window.visibleTextEditors.find((editor) => editor.document === document));
   }
 
@@ -145,6 +146,12 @@ export class DrawingPanel implements vscode.Disposable {
         break;
       case "step":
         this.step(message);
+        break;
+      case "dropTask":
+        this.inOrder(() => this.dropTask(message));
+        break;
+      case "stepTask":
+        this.stepTask(message);
         break;
       case "undo":
       case "redo":
@@ -202,6 +209,17 @@ export class DrawingPanel implements vscode.Disposable {
     }
   }
 
+  private async dropTask({ task, version, x }: Extract<FromPage, { type: "dropTask" }>): Promise<void> {
+    if (this.document?.version !== version) {
+      this.settle(false, overtaken);
+      return;
+    }
+
+    if (this.mayWrite()) {
+      await this.apply(await this.server.ask(dragTaskRequest, { textDocument: { uri: this.server.uriOf(this.uri) }, version, task, x }));
+    }
+  }
+
   // Keys repeat faster than a text changes: what comes meanwhile is added up and done in one step.
   private step({ trunk, view, right, back }: Extract<FromPage, { type: "step" }>): void {
     if (this.steps?.trunk === trunk && this.steps.view === view) {
@@ -222,6 +240,28 @@ export class DrawingPanel implements vscode.Disposable {
         this.settle(false, overtaken);
       } else if (this.mayWrite()) {
         await this.apply(await this.server.ask(stepRequest, { textDocument: { uri: this.server.uriOf(this.uri) }, version, ...steps }));
+      }
+    });
+  }
+
+  private stepTask({ task, days }: Extract<FromPage, { type: "stepTask" }>): void {
+    if (this.days?.task === task) {
+      this.days.days += days;
+      return;
+    }
+
+    const waiting = { task, days };
+    this.days = waiting;
+    this.inOrder(async () => {
+      if (this.days === waiting) {
+        this.days = undefined;
+      }
+
+      const version = this.document?.version;
+      if (version === undefined) {
+        this.settle(false, overtaken);
+      } else if (this.mayWrite()) {
+        await this.apply(await this.server.ask(stepTaskRequest, { textDocument: { uri: this.server.uriOf(this.uri) }, version, ...waiting }));
       }
     });
   }

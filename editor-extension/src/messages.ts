@@ -21,6 +21,17 @@ export interface DrawnTrunk {
   readonly y?: number;
 }
 
+/** A task of a timeline as the page knows it. */
+export interface DrawnTask {
+  readonly name: string;
+  readonly origin: string;
+  /** A sentence about it, for those who hear the drawing. */
+  readonly summary: string;
+  /** The middle of its mark, in the picture's own coordinates. */
+  readonly x: number;
+  readonly y: number;
+}
+
 /** To the page, first of all: whose drawing it is. The page keeps it, so that the drawing comes back with the window. */
 export interface BeginMessage {
   readonly type: "begin";
@@ -36,6 +47,8 @@ export interface PictureMessage {
   readonly svg: string;
   readonly title: string;
   readonly trunks: readonly DrawnTrunk[];
+  /** The tasks of a timeline; none in the other plates. */
+  readonly tasks: readonly DrawnTask[];
   /** The ids that lead to a line. */
   readonly origins: readonly string[];
 }
@@ -80,6 +93,8 @@ export type FromPage =
   | { readonly type: "hold"; readonly trunk: string; readonly view: View; readonly version: number }
   | { readonly type: "drop"; readonly trunk: string; readonly view: View; readonly version: number; readonly x: number; readonly y: number }
   | { readonly type: "step"; readonly trunk: string; readonly view: View; readonly right: number; readonly back: number }
+  | { readonly type: "dropTask"; readonly task: string; readonly version: number; readonly x: number }
+  | { readonly type: "stepTask"; readonly task: string; readonly days: number }
   | { readonly type: "undo" }
   | { readonly type: "redo" };
 
@@ -89,7 +104,7 @@ export function readFromPage(value: unknown): FromPage | undefined {
     return undefined;
   }
 
-  const { type, view, origin, isEntered, trunk, version, x, y, right, back } = value as Record<string, unknown>;
+  const { type, view, origin, isEntered, trunk, task, version, x, y, right, back, days } = value as Record<string, unknown>;
   switch (type) {
     case "ready":
     case "undo":
@@ -105,6 +120,10 @@ export function readFromPage(value: unknown): FromPage | undefined {
       return isText(trunk) && isView(view) && isNumber(version) && isNumber(x) && isNumber(y) ? { type, trunk, view, version, x, y } : undefined;
     case "step":
       return isText(trunk) && isView(view) && isNumber(right) && isNumber(back) ? { type, trunk, view, right, back } : undefined;
+    case "dropTask":
+      return isText(task) && isNumber(version) && isNumber(x) ? { type, task, version, x } : undefined;
+    case "stepTask":
+      return isText(task) && isNumber(days) && Number.isInteger(days) ? { type, task, days } : undefined;
     default:
       return undefined;
   }

@@ -1,6 +1,6 @@
 /** The requests that are the server's own, as both sides have agreed on them. */
 import type { Range, TextDocumentIdentifier, TextEdit } from "vscode-languageclient/node";
-import type { DrawnTrunk, View } from "./messages";
+import type { DrawnTask, DrawnTrunk, View } from "./messages";
 
 /** Where a fact stands in the text. */
 export interface FactPlace {
@@ -22,6 +22,7 @@ export interface Picture {
   readonly title: string;
   readonly places: readonly FactPlace[];
   readonly trunks: readonly DrawnTrunk[];
+  readonly tasks: readonly DrawnTask[];
 }
 
 export interface GuidesParams extends DrawParams {
@@ -47,6 +48,21 @@ export interface StepParams extends GuidesParams {
   readonly back: number;
 }
 
+interface TaskParams {
+  readonly textDocument: TextDocumentIdentifier;
+  readonly version: number;
+  readonly task: string;
+}
+
+export interface TaskDragParams extends TaskParams {
+  /** Where the middle of its mark was let go, in the picture's own coordinates. */
+  readonly x: number;
+}
+
+export interface TaskStepParams extends TaskParams {
+  readonly days: number;
+}
+
 export interface Move {
   readonly version: number;
   readonly edits: readonly TextEdit[];
@@ -65,3 +81,5 @@ export const drawRequest: Request<DrawParams, Picture | null> = { method: "grove
 export const guidesRequest: Request<GuidesParams, Guides | null> = { method: "grovespec/guides" };
 export const dragRequest: Request<DragParams, Move | null> = { method: "grovespec/drag" };
 export const stepRequest: Request<StepParams, Move | null> = { method: "grovespec/step" };
+export const dragTaskRequest: Request<TaskDragParams, Move | null> = { method: "grovespec/dragTask" };
+export const stepTaskRequest: Request<TaskStepParams, Move | null> = { method: "grovespec/stepTask" };

@@ -291,6 +291,39 @@ scenario("A top taken hold of in the front changes lean and height", { files: { 
   await shot("top-dropped");
 });
 
+scenario("Work taken hold of in the timeline is due on the days where it is let go, and the keys move it by days", { files: { "two-paths.grove": `${lineOfThree}\ntask cut   prune on D   on 2027-05-05\ntask late  measure on all   in late autumn 2027\n` }, settings: light }, async (window, shot) => {
+  await window.openFile("two-paths.grove");
+  await window.served();
+  await window.command("GroveSpec: Draw the Timeline Beside the Text");
+  await window.drawing().locator("#sheet svg.gs-timeline").waitFor();
+  const line = (name) => window.shown().then((text) => text.match(new RegExp(`^task ${name}.*$`, "m"))?.[0]);
+
+  // The mark in its row is taken, and what it says follows.
+  const mark = await window.placeOf(window.fact("task:cut").first().locator("path").first(), "the leaf of the cut");
+  const from = { x: mark.x + mark.width / 2, y: mark.y + mark.height / 2 };
+  await window.page.mouse.move(from.x, from.y);
+  await window.page.mouse.down();
+  await window.page.mouse.move(from.x + 20, from.y, { steps: 4 });
+  await window.page.mouse.move(from.x + 60, from.y + 9, { steps: 4 });
+  await window.drawing().locator("#sheet .ghost").waitFor();
+  await shot("task-held");
+  await window.page.mouse.up();
+  await window.until("the cut is later", async () => {
+    const day = (await line("cut"))?.match(/on (2027-\d\d-\d\d)/)?.[1];
+    return (day > "2027-05-05" && day < "2027-12-31") || day;
+  });
+  await shot("task-dropped");
+
+  // The caret on a task lights it up.
+  await window.line("task late").click();
+  await window.until("the task under the caret is lit", async () => (await window.fact("task:late").first().getAttribute("class")).includes("lit"));
+  const stage = window.drawing().locator("#stage");
+  await stage.focus();
+  await stage.press("End");
+  await stage.press("Alt+Shift+ArrowRight");
+  await window.equals("what was said by season is said by date", () => line("late").then((text) => text?.replace(/^.*all +/, "")), "from 2027-11-08 to 2027-12-07");
+});
+
 scenario("The server that runs is the one that came with the package", { files: { "two-paths.grove": lineOfThree } }, async (window) => {
   await window.openFile("two-paths.grove");
   await window.served();

@@ -365,6 +365,36 @@ public sealed class AnswerTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_task_that_is_dragged_in_the_timeline_is_due_on_the_days_where_it_was_let_go()
+    {
+        var drawn = (await editor.AskAsync("grovespec/draw", Of(("view", "timeline"))))!;
+        Assert.Equal(["W1", "U1"], drawn["tasks"]!.AsArray().Select(task => (string?)task!["name"]));
+        Assert.Empty((await editor.AskAsync("grovespec/draw", Of(("view", "plan"))))!["tasks"]!.AsArray());
+        var wire = drawn["tasks"]![0]!;
+        Assert.Equal("W1, wire on B, C: 1 to 30 November 2026", (string)wire["summary"]!);
+
+        var stepped = (await editor.AskAsync("grovespec/stepTask", Of(("version", 1), ("task", "W1"), ("days", 7))))!;
+        var edit = Assert.Single(stepped["edits"]!.AsArray())!;
+        Assert.Equal("in late autumn 2026", Slice(edit["range"]!));
+        Assert.Equal("from 2026-11-08 to 2026-12-07", (string)edit["newText"]!);
+
+        // Let go where it was taken it stays; the plate is as wide as its months, so that some place to the right is just a week away.
+        Assert.Empty((await editor.AskAsync("grovespec/dragTask", Of(("version", 1), ("task", "W1"), ("x", (double)wire["x"]!))))!["edits"]!.AsArray());
+        var reached = new List<string>();
+        for (var pixels = 1; pixels < 120; pixels++)
+        {
+            var dragged = (await editor.AskAsync("grovespec/dragTask", Of(("version", 1), ("task", "W1"), ("x", (double)wire["x"]! + pixels))))!;
+            reached.AddRange(dragged["edits"]!.AsArray().Select(one => (string)one!["newText"]!));
+        }
+
+        Assert.Contains("from 2026-11-08 to 2026-12-07", reached);
+        var refused = (await editor.AskAsync("grovespec/stepTask", Of(("version", 1), ("task", "U1"), ("days", 7))))!;
+        Assert.Empty(refused["edits"]!.AsArray());
+        Assert.StartsWith("U1 follows other work", (string)refused["refusal"]!, StringComparison.Ordinal);
+        Assert.Equal(-32801, (int)(await editor.RefusedAsync("grovespec/dragTask", Of(("version", 7), ("task", "W1"), ("x", 1))))["code"]!);
+    }
+
+    [Fact]
     public async Task Completion_knows_the_place()
     {
         Assert.Equal(["aluminium", "copper"], await CompleteAsync("task X1 wire on A in winter 2027 with "));

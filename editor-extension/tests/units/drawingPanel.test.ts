@@ -16,6 +16,7 @@ const picture = (version: number) => ({
     { origin: "trunk:B", range: range(5, 60), selection: range(5, 7) },
   ],
   trunks: [{ name: "A", origin: "trunk:A", isFixed: false, summary: "A, 33 mm thick.", x: 4, y: 5 }],
+  tasks: [],
 });
 
 /** A panel, a page that hears it, and a server whose answers a test gives. */
@@ -267,6 +268,43 @@ describe("steps by key", () => {
   });
 });
 
+describe("a task of the timeline", () => {
+  test("let go elsewhere changes the text in one step", async () => {
+    const { say, asked, of } = await openDrawn();
+    say({ type: "dropTask", task: "W1", version: 7, x: 120 });
+    await settle();
+    expect(asked[1]).toMatchObject({ method: "grovespec/dragTask", params: { version: 7, task: "W1", x: 120 } });
+    asked[1]!.answer({ version: 7, edits: [{ range: range(9, 10), newText: "on 2027-05-12" }], says: "W1 on 2027-05-12" });
+    await settle();
+    expect(stand.applied).toHaveLength(1);
+    expect(of("settled")).toEqual([{ type: "settled", isMade: true, says: "W1 on 2027-05-12" }]);
+  });
+
+  test("on a picture of an older text, or in a folder that is not trusted, changes nothing", async () => {
+    const { say, asked, of } = await openDrawn();
+    say({ type: "dropTask", task: "W1", version: 6, x: 120 });
+    stand.workspace.isTrusted = false;
+    say({ type: "dropTask", task: "W1", version: 7, x: 120 });
+    say({ type: "stepTask", task: "W1", days: 1 });
+    await settle();
+    expect(asked).toHaveLength(1);
+    expect(of("settled").map(({ isMade }) => isMade)).toEqual([false, false, false]);
+  });
+
+  test("moved by keys is moved by as many days as were pressed", async () => {
+    const { say, asked } = await openDrawn();
+    say({ type: "stepTask", task: "W1", days: 1 });
+    await settle();
+    say({ type: "stepTask", task: "W1", days: 7 });
+    say({ type: "stepTask", task: "W1", days: -1 });
+    await settle();
+    expect(asked).toHaveLength(2);
+    asked[1]!.answer({ version: 7, edits: [{ range: range(9, 10), newText: "x" }] });
+    await settle();
+    expect(asked[2]).toMatchObject({ method: "grovespec/stepTask", params: { task: "W1", days: 6 } });
+  });
+});
+
 describe("guides", () => {
   test("come only for the text they were asked for", async () => {
     const { say, asked, of } = await openDrawn();
@@ -291,7 +329,7 @@ describe("guides", () => {
 describe("the panel", () => {
   test("hears nothing but its own messages", async () => {
     const { asked, fromPage } = await openDrawn();
-    for (const message of [null, 5, "drop", { type: "drop", trunk: "A" }, { type: "view", view: "roots" }, { type: "step", trunk: "A", view: "plan", right: Number.NaN, back: 0 }, { type: "run", command: "ls" }]) {
+    for (const message of [null, 5, "drop", { type: "drop", trunk: "A" }, { type: "view", view: "roots" }, { type: "step", trunk: "A", view: "plan", right: Number.NaN, back: 0 }, { type: "stepTask", task: "W1", days: 0.5 }, { type: "dropTask", task: 5, version: 7, x: 1 }, { type: "run", command: "ls" }]) {
       fromPage.fire(message);
     }
 

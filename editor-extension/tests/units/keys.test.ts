@@ -21,6 +21,13 @@ test("In the front they lean it and let it grow", () => {
   expect(press("ArrowDown", { alt: true }, "front")).toMatchObject({ type: "step", back: -5 });
 });
 
+test("In the timeline they move a task by a day or a week, and never up or down", () => {
+  expect(press("ArrowRight", { alt: true }, "timeline")).toEqual({ type: "days", days: 1 });
+  expect(press("ArrowLeft", { alt: true, shift: true }, "timeline")).toEqual({ type: "days", days: -7 });
+  expect(press("ArrowUp", { alt: true }, "timeline")).toBeUndefined();
+  expect(press("ArrowDown", {}, "timeline")).toEqual({ type: "walk", by: 1 });
+});
+
 test("Plus, minus and zero size the sheet; Ctrl with an arrow key looks elsewhere", () => {
   expect([press("+"), press("="), press("-"), press("0")]).toEqual([{ type: "zoom", factor: 1.25 }, { type: "zoom", factor: 1.25 }, { type: "zoom", factor: 0.8 }, { type: "whole" }]);
   expect(press("ArrowRight", { ctrl: true })).toMatchObject({ type: "pan", right: -60 });

@@ -51,6 +51,27 @@ internal sealed class MomentDays(Planting planting)
         return (days?.End.PlusDays(1), undated);
     }
 
+    /// <summary>What a clause leaves of the calendar.</summary>
+    /// <param name="clause">The clause.</param>
+    /// <param name="task">The task that says it.</param>
+    /// <returns>Its days; an end that another task sets, that the clause does not set, or that has no day is open.</returns>
+    public TaskBound BoundOf(TimeClause clause, PlantingTask task)
+    {
+        return clause switch
+        {
+            TimeClause.During during => new(clause, Start(during.Moment), End(during.Moment)),
+            TimeClause.FromTo span => new(clause, Start(span.Start), span.End is { } end ? End(end, asEnd: true) : null),
+            TimeClause.After after => new(clause, after.Moment is Moment.OfTask ? null : After(after.Moment, task).Day, null),
+            TimeClause.Before before => new(clause, null, Start(before.Moment)?.PlusDays(-1)),
+            TimeClause.Until until => new(clause, null, End(until.Moment, asEnd: true)),
+            _ => new(clause, null, null),
+        };
+
+        LocalDate? Start(Moment moment) => moment is Moment.OfTask ? null : Of(moment, task).Days?.Start;
+
+        LocalDate? End(Moment moment, bool asEnd = false) => moment is Moment.OfTask ? null : Of(moment, task, asEnd).Days?.End;
+    }
+
     /// <summary>Days of the calendar; years at its very ends are left out, so that a day before or after can always be named.</summary>
     private DateInterval? Reckoned(Moment moment) => moment switch
     {

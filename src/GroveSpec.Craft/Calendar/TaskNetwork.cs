@@ -107,31 +107,32 @@ internal sealed class TaskNetwork
     {
         var task = tasks[index];
         var (first, last) = (2 * index, LastNode(index));
+        var (_, earliest, latest) = moments.BoundOf(time, task);
         switch (time)
         {
             case TimeClause.During during:
-                NotBefore(during.Moment, moments.Of(during.Moment, task).Days?.Start);
-                NotAfter(during.Moment, moments.Of(during.Moment, task).Days?.End);
+                NotBefore(during.Moment, earliest);
+                NotAfter(during.Moment, latest);
                 break;
             case TimeClause.FromTo span:
-                NotBefore(span.Start, moments.Of(span.Start, task).Days?.Start);
+                NotBefore(span.Start, earliest);
                 if (span.End is { } end)
                 {
-                    NotAfter(end, moments.Of(end, task, asEnd: true).Days?.End);
+                    NotAfter(end, latest);
                 }
 
                 break;
             case TimeClause.After after:
-                NotBefore(after.Moment, moments.After(after.Moment, task).Day);
+                NotBefore(after.Moment, earliest);
                 break;
             case TimeClause.Before { Moment: Moment.OfTask of }:
                 network.Add(new TimeLink(2 * byName[of.Task], last, 0, TimeUnit.Days, IsAtLeast: false, clause));
                 break;
             case TimeClause.Before before:
-                NotAfter(before.Moment, moments.Of(before.Moment, task).Days?.Start.PlusDays(-1));
+                NotAfter(before.Moment, latest);
                 break;
             case TimeClause.Until until:
-                NotAfter(until.Moment, moments.Of(until.Moment, task, asEnd: true).Days?.End);
+                NotAfter(until.Moment, latest);
                 break;
             case TimeClause.Offset offset:
                 var other = byName[offset.Task];

@@ -105,9 +105,9 @@ public static class TaskWords
     };
 
     /// <summary>Whether a task is done and does not come again, so that <see cref="When"/> says when it was done.</summary>
-    /// <param name="dated">The task.</param>
+    /// <param name="task">The task.</param>
     /// <returns>True when nothing of it is left.</returns>
-    public static bool IsOver(DatedTask dated) => !dated.Task.Done.IsEmpty && !dated.Task.Times.Any(clause => clause is TimeClause.Every);
+    public static bool IsOver(PlantingTask task) => !task.Done.IsEmpty && !task.Times.Any(clause => clause is TimeClause.Every);
 
     /// <summary>When a task is due or was done.</summary>
     /// <param name="dated">The task.</param>
@@ -121,7 +121,7 @@ public static class TaskWords
 
         var done = dated.Task.Done.Select(day => day.Value).ToList();
         var isRepeated = dated.Task.Times.Any(clause => clause is TimeClause.Every);
-        if (IsOver(dated))
+        if (IsOver(dated.Task))
         {
             return $"done {DayWords.Day(done.Max())}";
         }

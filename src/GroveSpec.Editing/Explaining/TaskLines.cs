@@ -47,7 +47,7 @@ internal static class TaskLines
         }
 
         // What is done no longer follows from what was planned.
-        if (task.Done.IsEmpty || task.Times.Any(clause => clause is TimeClause.Every))
+        if (!TaskWords.IsOver(task))
         {
             lines.AddRange(TaskMoments.Of(planting, task, all).Select(moment => Reason(assessment, moment)).OfType<string>().Distinct());
         }
@@ -78,7 +78,7 @@ internal static class TaskLines
             { Days: { } days } => $"{said}: {(it.Length > 0 ? it + "is " : "")}{DayWords.Range(days.Start, days.End)}.",
             { Onset: { } onset } => $"{said}: {it}begins {DayWords.Range(onset.Days.Start, onset.Days.End)}. {onset.Account}",
             { Other.Window: null } => $"{said}: {moment.Other.Task.Name} has no date.",
-            { Other: { } other } => $"{said}: {other.Task.Name} {(TaskWords.IsOver(other) ? "was" : "is due")} {TaskWords.When(other)}.",
+            { Other: { } other } => $"{said}: {other.Task.Name} {(TaskWords.IsOver(other.Task) ? "was" : "is due")} {TaskWords.When(other)}.",
             { Moment: Moment.OfTask of } => $"{said}: there is no task {of.Task}.",
             _ => $"{said}: the site or the species does not tell when {MomentWords(moment.Moment)} comes.",
         };

@@ -77,7 +77,7 @@ public static class InLineNotes
     /// <summary>When work is due, where its line does not name the days itself.</summary>
     private static (string Label, string Tooltip)? DayNote(DatedTask dated)
     {
-        if (dated.Window is null || TaskWords.IsOver(dated) || dated.Task.Times.All(clause => clause is TimeClause.During { Moment: Moment.Day } or TimeClause.FromTo { Start: Moment.Day, End: Moment.Day }))
+        if (dated.Window is null || TaskWords.IsOver(dated.Task) || dated.Task.Times.All(clause => clause is TimeClause.During { Moment: Moment.Day } or TimeClause.FromTo { Start: Moment.Day, End: Moment.Day }))
         {
             return null;
         }

@@ -154,5 +154,7 @@ internal sealed class ServerMethods(Session session, string version, Action exit
         yield return ("grovespec/guides", Method.OfDocument(session, static () => DrawingContext.Default.GuidesParams, static () => DrawingContext.Default.GuidesResult, asked => asked.TextDocument.Uri, (document, asked, _) => GuidesAnswer.Of(document, asked)));
         yield return ("grovespec/drag", Method.OfDocument(session, static () => DrawingContext.Default.DragParams, static () => DrawingContext.Default.DragResult, asked => asked.TextDocument.Uri, (document, asked, _) => DragAnswer.Of(document, asked)));
         yield return ("grovespec/step", Method.OfDocument(session, static () => DrawingContext.Default.StepParams, static () => DrawingContext.Default.DragResult, asked => asked.TextDocument.Uri, (document, asked, _) => DragAnswer.Of(document, asked)));
+        yield return ("grovespec/dragTask", Method.OfDocument(session, static () => DrawingContext.Default.TaskDragParams, static () => DrawingContext.Default.DragResult, asked => asked.TextDocument.Uri, (document, asked, _) => TaskDragAnswer.Of(document, asked)));
+        yield return ("grovespec/stepTask", Method.OfDocument(session, static () => DrawingContext.Default.TaskStepParams, static () => DrawingContext.Default.DragResult, asked => asked.TextDocument.Uri, (document, asked, _) => TaskDragAnswer.Of(document, asked)));
     }
 }

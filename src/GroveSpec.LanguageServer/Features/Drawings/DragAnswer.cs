@@ -97,7 +97,12 @@ internal static class DragAnswer
         return Result(document, placement, placement.IsRefused ? null : frame.PageOf(placement.Reached));
     }
 
-    private static DragResult Result(OpenDocument document, Placement placement, (double X, double Y)? spot) => placement.IsRefused
+    /// <summary>What came of a move, as it is sent.</summary>
+    /// <param name="document">The document.</param>
+    /// <param name="placement">What came of it.</param>
+    /// <param name="spot">Where it comes to stand in the picture; null where that is not told.</param>
+    /// <returns>The edits, or why nothing is moved.</returns>
+    public static DragResult Result(OpenDocument document, Placement placement, (double X, double Y)? spot) => placement.IsRefused
         ? new(document.Version, [], Refusal: placement.Says)
         : new(document.Version, [.. placement.Edits.Select(edit => new TextEdit(document.Positions.RangeOf(edit.Place.Span), edit.NewText))], placement.Says, spot?.X, spot?.Y);
 }

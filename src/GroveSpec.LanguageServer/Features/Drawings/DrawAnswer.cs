@@ -1,5 +1,6 @@
 using System.Text;
 using GroveSpec.Checks;
+using GroveSpec.Craft.Calendar;
 using GroveSpec.Craft.Views;
 using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
@@ -36,7 +37,7 @@ internal static class DrawAnswer
             "timeline" => TimelinePlate.Draw(subject, options),
             _ => throw new RequestException(RequestException.InvalidParameters, "There are the views plan, front and timeline."),
         };
-        return new(document.Version, svg, assessment.Planting.Name?.Value ?? Path.GetFileName(document.Key), [.. Places(document, svg)], Trunks(document, asked.View));
+        return new(document.Version, svg, assessment.Planting.Name?.Value ?? Path.GetFileName(document.Key), [.. Places(document, svg)], Trunks(document, asked.View), asked.View == "timeline" ? [.. Tasks(document, subject)] : []);
     }
 
     /// <summary>How pictures are drawn beside a text.</summary>
@@ -56,6 +57,23 @@ internal static class DrawAnswer
         : plan is not null ? plan.PageOf(place)
         : front is not null && trunk.Presence == Presence.Standing && TrunkAxis.TipOf(trunk) is { } top ? front.PageOf(top)
         : null;
+
+    /// <summary>The tasks that the timeline shows, from top to bottom.</summary>
+    private static IEnumerable<DrawnTask> Tasks(OpenDocument document, DrawingSubject subject)
+    {
+        var planting = document.Assessment.Planting;
+        var frame = TimelineFrame.Of(subject);
+        return TaskDates.Of(planting)
+            .Select(dated => (Dated: dated, Place: frame.PageOf(dated.Task.Name)))
+            .Where(entry => entry.Place is not null)
+            .OrderBy(entry => entry.Place!.Value.Y)
+            .Select(entry => new DrawnTask(
+                entry.Dated.Task.Name,
+                entry.Dated.Task.Origin.Id,
+                $"{entry.Dated.Task.Name}, {TaskWords.Work(planting, entry.Dated.Task)}: {TaskWords.When(entry.Dated)}",
+                entry.Place!.Value.X,
+                entry.Place.Value.Y));
+    }
 
     private static DrawnTrunk Trunk(OpenDocument document, TrunkState trunk, (double X, double Y)? grip)
     {

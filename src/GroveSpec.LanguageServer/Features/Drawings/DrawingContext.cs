@@ -15,4 +15,6 @@ namespace GroveSpec.LanguageServer.Features.Drawings;
 [JsonSerializable(typeof(DragParams))]
 [JsonSerializable(typeof(StepParams))]
 [JsonSerializable(typeof(DragResult))]
+[JsonSerializable(typeof(TaskDragParams))]
+[JsonSerializable(typeof(TaskStepParams))]
 internal sealed partial class DrawingContext : JsonSerializerContext;
