@@ -45,9 +45,9 @@ internal static class Inputs
                 0 => string.Create(CultureInfo.InvariantCulture, $"wire on T{task / 7 % 7} in late autumn {year} with aluminium 3 mm, coil 50 deg"),
                 1 => string.Create(CultureInfo.InvariantCulture, $"look-over of W{wire} every 2 weeks until W{task + 1}"),
                 2 => string.Create(CultureInfo.InvariantCulture, $"unwire of W{wire} 42 to 56 days after W{wire}"),
-                3 => string.Create(CultureInfo.InvariantCulture, $"pinch on T{task / 7 % 7} every 3 weeks, from harden-off {year} to leaf-colour {year}"),
-                4 => string.Create(CultureInfo.InvariantCulture, $"prune on T{task / 7 % 7} after leaf-out {year}, before leaf-fall {year}"),
-                5 => string.Create(CultureInfo.InvariantCulture, $"feed on all from leaf-out {year} to leaf-fall {year}, after W{task - 1}"),
+                3 => string.Create(CultureInfo.InvariantCulture, $"pinch on T{task / 7 % 7} every 3 weeks, from leaf-out {year} to midsummer {year}"),
+                4 => string.Create(CultureInfo.InvariantCulture, $"prune on T{task / 7 % 7} in late winter {year}"),
+                5 => string.Create(CultureInfo.InvariantCulture, $"feed on all from leaf-out {year} to leaf-colour {year}, after W{task - 1}"),
                 _ => string.Create(CultureInfo.InvariantCulture, $"measure on all in late winter {year + 1}"),
             });
             text.Append('\n');
