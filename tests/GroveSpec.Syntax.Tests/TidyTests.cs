@@ -40,6 +40,22 @@ public sealed class TidyTests
         """);
 
     [Fact]
+    public void A_zone_is_one_word_even_one_that_there_is_not() => Check(
+        """
+        site latitude 43.8 N,  zone 7b-0, last frost 28 April
+        profile larix-x {
+          hardiness 4q to 9b-1 source "nobody"
+        }
+        """,
+        """
+        site      latitude 43.8 N, zone 7b-0, last frost 28 April
+        profile larix-x {
+          hardiness  4q to 9b-1 source "nobody"
+        }
+
+        """);
+
+    [Fact]
     public void A_block_on_one_line_stays_on_one_line() => Check(
         """
         role windward {form stout vigour restrain,aim diameter 38 by 2031}

@@ -1,4 +1,5 @@
 using System.Text;
+using GroveSpec.Syntax.Text;
 using GroveSpec.Syntax.Tree;
 
 namespace GroveSpec.Syntax.Printing;
@@ -12,6 +13,7 @@ internal sealed class TidyReader
     private readonly TidyPage page;
     private readonly DefaultUnits units = new();
     private readonly TidyColumns columns = new();
+    private readonly HashSet<TextSpan> zones = [];
 
     public TidyReader(SyntaxTree tree, TidyPage page)
     {
@@ -36,6 +38,8 @@ internal sealed class TidyReader
         }
 
         units.Collect(statement);
+        zones.Clear();
+        zones.UnionWith(ZonesOf(statement));
         var layout = columns.Collect(statement);
         if (IsOnOneLine(tokens))
         {
@@ -243,11 +247,17 @@ internal sealed class TidyReader
             return string.Empty;
         }
 
-        // 8b is one word to a grower, though it is scanned as two.
-        var isHalfZone = before.Kind == TokenKind.Number && token.Span.Length == 1 && token.Span.Start == before.Span.End
-            && tree.Text.Content[token.Span.Start] is 'a' or 'b' or 'A' or 'B';
-        return isHalfZone ? string.Empty : " ";
+        // 8b is one word to a grower, though it is scanned as two; so is a zone that there is not.
+        return zones.Contains(TextSpan.FromBounds(before.Span.Start, token.Span.End)) ? string.Empty : " ";
     }
+
+    /// <summary>Where the hardiness zones of a statement stand.</summary>
+    private static IEnumerable<TextSpan> ZonesOf(Statement statement) => statement switch
+    {
+        Statement.Site site => site.Clauses.OfType<Clause.Zone>().Select(zone => zone.Value.Span),
+        Statement.Profile profile => profile.Entries.Where(entry => entry.Keyword.Text == "hardiness").SelectMany(entry => entry.Values).Select(zone => zone.Span),
+        _ => [],
+    };
 
     private bool IsBecause(SyntaxToken token) => token.Kind == TokenKind.Keyword && tree.Text.Content.AsSpan(token.Span.Start, token.Span.Length) is "because";
 
