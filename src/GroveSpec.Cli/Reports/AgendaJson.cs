@@ -3,6 +3,7 @@ using System.Text.Json;
 using GroveSpec.Binding;
 using GroveSpec.Cli.Files;
 using GroveSpec.Craft.Calendar;
+using GroveSpec.Craft.Care;
 using GroveSpec.Drawing.Timeline;
 using NodaTime;
 
@@ -46,22 +47,22 @@ internal static class AgendaJson
         WriteDays(json, "season", agenda.Season is { } season ? new TaskWindow(season.Days.Start, season.Days.End) : null);
         json.WriteString("seasonName", agenda.Season is { } named ? AgendaWords.Season(named.Season) : null);
         json.WriteStartArray("tasks");
-        foreach (var entry in agenda.Entries)
+        foreach (var (entry, work) in agenda.Entries.Zip(WorkList.Of(planting.Planting, [.. agenda.Entries.Select(entry => entry.Dated)])))
         {
-            WriteTask(json, planting, entry);
+            WriteTask(json, entry, work);
         }
 
         json.WriteEndArray();
         json.WriteEndObject();
     }
 
-    private static void WriteTask(Utf8JsonWriter json, Assessment planting, AgendaEntry entry)
+    private static void WriteTask(Utf8JsonWriter json, AgendaEntry entry, Work work)
     {
         var task = entry.Dated.Task;
         json.WriteStartObject();
         json.WriteString("task", task.Name);
         json.WriteString("kind", TaskWords.Kind(task));
-        WriteWords(json, "trunks", TaskTrunks.Of(planting.Planting, task));
+        WriteWords(json, "trunks", work.Trunks);
         json.WriteString("term", AgendaWords.Word(entry.Term));
         WriteDay(json, "earliest", entry.Dated.Window?.Earliest);
         WriteDay(json, "latest", entry.Dated.Window?.Latest);

@@ -1,6 +1,7 @@
 using GroveSpec.Binding;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Craft.Calendar;
+using GroveSpec.Craft.Care;
 using GroveSpec.Drawing.Timeline;
 using GroveSpec.Model.States;
 
@@ -74,13 +75,13 @@ internal sealed class AgendaText
 
     private void WriteByTrunk()
     {
-        var trunksOf = agenda.Entries.ToDictionary(entry => entry.Dated.Task.Name, entry => TaskTrunks.Of(planting.Planting, entry.Dated.Task).ToHashSet(StringComparer.Ordinal), StringComparer.Ordinal);
+        var trunksOf = WorkList.Of(planting.Planting, [.. agenda.Entries.Select(entry => entry.Dated)]).ToDictionary(work => work.Dated.Task.Name, work => work.Trunks, StringComparer.Ordinal);
         foreach (var trunk in planting.State.Trunks.Where(trunk => trunk.Presence != Presence.Removed).Select(trunk => trunk.Trunk.Name).Distinct(StringComparer.Ordinal))
         {
             WriteGroup(trunk, [.. agenda.Entries.Where(entry => trunksOf[entry.Dated.Task.Name].Contains(trunk))]);
         }
 
-        WriteGroup("On no trunk by name", [.. agenda.Entries.Where(entry => trunksOf[entry.Dated.Task.Name].Count == 0)]);
+        WriteGroup("On no trunk by name", [.. agenda.Entries.Where(entry => trunksOf[entry.Dated.Task.Name].IsEmpty)]);
     }
 
     private void WriteGroup(string heading, IReadOnlyList<AgendaEntry> entries)

@@ -23,7 +23,7 @@ public sealed record Work(DatedTask Dated, ImmutableArray<string> Trunks, bool I
     public ImmutableArray<DateInterval> ToCome { get; } = Coming(Dated);
 
     /// <summary>All its days: those on which it was done, and those to come.</summary>
-    public ImmutableArray<DateInterval> AllDays { get; } = [.. Dated.Task.Done.Select(done => new DateInterval(done.Value, done.Value)), .. Coming(Dated)];
+    public ImmutableArray<DateInterval> AllDays => Dated.Task.Done.IsEmpty ? ToCome : [.. Dated.Task.Done.Select(done => new DateInterval(done.Value, done.Value)), .. ToCome];
 
     /// <summary>Whether it is done to a trunk that other work is done to as well.</summary>
     /// <param name="other">The other work.</param>

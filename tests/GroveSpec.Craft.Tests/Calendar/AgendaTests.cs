@@ -5,7 +5,6 @@ using GroveSpec.Model.Quantities;
 using GroveSpec.Model.Sites;
 using GroveSpec.Model.Tasks;
 using GroveSpec.Model.Times;
-using GroveSpec.Model.Trunks;
 using NodaTime;
 using Xunit;
 
@@ -161,25 +160,6 @@ public sealed class AgendaTests
         });
     }
 
-    [Fact]
-    public void A_task_is_done_to_the_trunks_it_names_to_all_to_those_of_a_role_or_to_those_of_another_task()
-    {
-        var planting = Planting(North()) with
-        {
-            Trunks = [Trunk("A", "lee"), Trunk("B", null), Trunk("C", "lee")],
-            Tasks =
-            [
-                Task("named") with { Target = new TaskTarget.OnTrunks([new("C", Here), new("gone", Here), new("A", Here)]) },
-                Task("all") with { Target = new TaskTarget.OnAll() },
-                Task("role") with { Target = new TaskTarget.OnRole(new("lee", Here)) },
-                Task("of") with { Target = new TaskTarget.OfTask(new("role", Here)) },
-                Task("circle") with { Target = new TaskTarget.OfTask(new("circle", Here)) },
-                Task("none"),
-            ],
-        };
-        Assert.Equal(["A C", "A B C", "A C", "A C", "", ""], planting.Tasks.Select(task => string.Join(' ', TaskTrunks.Of(planting, task))));
-    }
-
     private static string Terms(Planting planting, LocalDate day, params string[] names)
     {
         var entries = Agenda.Of(planting, day).Entries.ToDictionary(entry => entry.Dated.Task.Name);
@@ -198,8 +178,6 @@ public sealed class AgendaTests
         new() { Name = name, Origin = Here, Kind = new(TaskKind.Prune, Here), Times = [.. times] };
 
     private static PlantingTask Done(PlantingTask task, LocalDate day) => task with { Done = [new(day, Here)] };
-
-    private static Trunk Trunk(string name, string? role) => new() { Name = name, Origin = Here, Role = role is null ? null : new(role, Here) };
 
     private static Planting Planting(Site? site, params PlantingTask[] tasks) => new() { Site = site, Tasks = [.. tasks] };
 
