@@ -62,7 +62,7 @@ internal static class ServerComparison
         ];
 
         var hellos = peers.Append(own).ToDictionary(server => server, _ => new List<double>());
-        for (var run = 0; run < 11; run++)
+        for (var run = 0; run < 25; run++)
         {
             foreach (var (server, times) in hellos)
             {
