@@ -15,6 +15,11 @@ namespace GroveSpec.Binding.Statements;
 /// <param name="isSouthern">Whether the seasons are those of the south.</param>
 internal sealed class TaskBinder(BindingScope scope, FileNames names, bool isSouthern)
 {
+    private readonly DetailBinder detailBinder = new(scope);
+
+    // How often each part was said of the task that is being bound.
+    private readonly Dictionary<string, int> counts = new(StringComparer.Ordinal);
+
     /// <summary>Binds a task.</summary>
     /// <param name="statement">The statement.</param>
     /// <param name="name">Its name.</param>
@@ -39,8 +44,7 @@ internal sealed class TaskBinder(BindingScope scope, FileNames names, bool isSou
         var done = ImmutableArray.CreateBuilder<Stated<LocalDate>>();
         Stated<string>? note = null;
         var timeBinder = new TimeBinder(scope, names, isSouthern);
-        var detailBinder = new DetailBinder(scope);
-        var counts = new Dictionary<string, int>(StringComparer.Ordinal);
+        counts.Clear();
         foreach (var clause in statement.Clauses)
         {
             var part = PartPlaces.NameOf(clause);

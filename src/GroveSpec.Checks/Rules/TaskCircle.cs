@@ -27,7 +27,7 @@ internal sealed class TaskCircle : IRule
             return [];
         }
 
-        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        var places = new Dictionary<string, int>(tasks.Length, StringComparer.Ordinal);
         for (var index = 0; index < tasks.Length; index++)
         {
             places.TryAdd(tasks[index].Name, index);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GroveSpec.Model.Tasks;
 
 namespace GroveSpec.Checks.Rules;
@@ -18,15 +19,11 @@ internal sealed class WrongTask : IRule
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CheckContext context, double limit)
     {
-        var kinds = new Dictionary<string, TaskKind>(StringComparer.Ordinal);
+        Dictionary<string, TaskKind>? kinds = null;
         foreach (var task in context.Planting.Tasks)
         {
-            kinds.TryAdd(task.Name, task.Kind.Value);
-        }
-
-        foreach (var task in context.Planting.Tasks)
-        {
-            if (task.Target is not TaskTarget.OfTask of || !kinds.TryGetValue(of.Name.Value, out var kind))
+            if (task.Target is not TaskTarget.OfTask of || task.Kind.Value is not (TaskKind.Unwire or TaskKind.RemoveSacrifice)
+                || !(kinds ??= KindsOf(context.Planting.Tasks)).TryGetValue(of.Name.Value, out var kind))
             {
                 continue;
             }
@@ -48,5 +45,16 @@ internal sealed class WrongTask : IRule
                 };
             }
         }
+    }
+
+    private static Dictionary<string, TaskKind> KindsOf(ImmutableArray<PlantingTask> tasks)
+    {
+        var kinds = new Dictionary<string, TaskKind>(tasks.Length, StringComparer.Ordinal);
+        foreach (var task in tasks)
+        {
+            kinds.TryAdd(task.Name, task.Kind.Value);
+        }
+
+        return kinds;
     }
 }

@@ -37,7 +37,8 @@ public static class TaskDates
         var undated = new UndatedReason?[tasks.Length];
         for (var index = 0; index < tasks.Length; index++)
         {
-            ImmutableArray<string> named = [.. NamesWaitedOn(tasks[index]).Distinct(StringComparer.Ordinal)];
+            ImmutableArray<string> named = [.. NamesWaitedOn(tasks[index])];
+            named = named.Length > 1 ? [.. named.Distinct(StringComparer.Ordinal)] : named;
             waits[index] = named.RemoveAll(name => !byName.ContainsKey(name));
             undated[index] = Reason(tasks[index], moments) ?? (waits[index].Length < named.Length ? UndatedReason.UnknownTask : null);
         }

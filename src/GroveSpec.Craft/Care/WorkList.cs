@@ -23,7 +23,7 @@ public static class WorkList
             return [];
         }
 
-        var tasks = new Dictionary<string, PlantingTask>(StringComparer.Ordinal);
+        var tasks = new Dictionary<string, PlantingTask>(planting.Tasks.Length, StringComparer.Ordinal);
         foreach (var task in planting.Tasks)
         {
             tasks.TryAdd(task.Name, task);
@@ -38,12 +38,15 @@ public static class WorkList
         }
 
         var everyTrunk = new Targets(NamesOf(planting.Trunks), KindsOf(planting, planting.Trunks, kinds));
+        var ofOne = new Dictionary<string, Targets>(StringComparer.Ordinal);
         var work = ImmutableArray.CreateBuilder<Work>(dated.Length);
         foreach (var one in dated)
         {
             var target = Followed(one.Task, tasks);
             var isOfAll = target is TaskTarget.OnAll;
-            var (trunks, species) = isOfAll ? everyTrunk : Found(planting, target, places, kinds);
+            var (trunks, species) = isOfAll ? everyTrunk
+                : target is TaskTarget.OnTrunks { Names: [var only] } ? Remembered(ofOne, only.Value, () => Found(planting, target, places, kinds))
+                : Found(planting, target, places, kinds);
             work.Add(new Work(one, trunks, isOfAll, species, restrained.Count > 0 ? [.. trunks.Where(restrained.Contains)] : []));
         }
 
@@ -65,6 +68,17 @@ public static class WorkList
         }
 
         return target;
+    }
+
+    /// <summary>Most work is done to one trunk, and much of it to the same.</summary>
+    private static Targets Remembered(Dictionary<string, Targets> known, string trunk, Func<Targets> find)
+    {
+        if (!known.TryGetValue(trunk, out var targets))
+        {
+            known.Add(trunk, targets = find());
+        }
+
+        return targets;
     }
 
     private static Targets Found(Planting planting, TaskTarget? target, Dictionary<string, int> places, Dictionary<string, TreeKind> kinds)
