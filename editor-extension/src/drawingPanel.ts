@@ -141,15 +141,19 @@ export class DrawingPanel implements vscode.Disposable {
       case "hold":
         void this.guide(message);
         break;
-      case "drop":
-        this.inOrder(() => this.drop(message));
+      case "drop": {
+        const { trunk, view, x, y } = message;
+        this.inOrder(() => this.drop(message.version, (from) => this.server.ask(dragRequest, { ...from, view, trunk, x, y })));
         break;
+      }
       case "step":
         this.step(message);
         break;
-      case "dropTask":
-        this.inOrder(() => this.dropTask(message));
+      case "dropTask": {
+        const { task, x } = message;
+        this.inOrder(() => this.drop(message.version, (from) => this.server.ask(dragTaskRequest, { ...from, task, x })));
         break;
+      }
       case "stepTask":
         this.stepTask(message);
         break;
@@ -198,25 +202,12 @@ export class DrawingPanel implements vscode.Disposable {
     }
   }
 
-  private async drop({ trunk, view, version, x, y }: Extract<FromPage, { type: "drop" }>): Promise<void> {
-    if (this.document?.version !== version) {
+  // Changes the text of a version as the server says, for what was let go or stepped in its picture.
+  private async drop(version: number | undefined, ask: (from: { textDocument: { uri: string }; version: number }) => Promise<Move | null>): Promise<void> {
+    if (version === undefined || this.document?.version !== version) {
       this.settle(false, overtaken);
-      return;
-    }
-
-    if (this.mayWrite()) {
-      await this.apply(await this.server.ask(dragRequest, { textDocument: { uri: this.server.uriOf(this.uri) }, version, view, trunk, x, y }));
-    }
-  }
-
-  private async dropTask({ task, version, x }: Extract<FromPage, { type: "dropTask" }>): Promise<void> {
-    if (this.document?.version !== version) {
-      this.settle(false, overtaken);
-      return;
-    }
-
-    if (this.mayWrite()) {
-      await this.apply(await this.server.ask(dragTaskRequest, { textDocument: { uri: this.server.uriOf(this.uri) }, version, task, x }));
+    } else if (this.mayWrite()) {
+      await this.apply(await ask({ textDocument: { uri: this.server.uriOf(this.uri) }, version }));
     }
   }
 
@@ -230,17 +221,12 @@ export class DrawingPanel implements vscode.Disposable {
 
     const steps = { trunk, view, right, back };
     this.steps = steps;
-    this.inOrder(async () => {
+    this.inOrder(() => {
       if (this.steps === steps) {
         this.steps = undefined;
       }
 
-      const version = this.document?.version;
-      if (version === undefined) {
-        this.settle(false, overtaken);
-      } else if (this.mayWrite()) {
-        await this.apply(await this.server.ask(stepRequest, { textDocument: { uri: this.server.uriOf(this.uri) }, version, ...steps }));
-      }
+      return this.drop(this.document?.version, (from) => this.server.ask(stepRequest, { ...from, ...steps }));
     });
   }
 
@@ -252,17 +238,12 @@ export class DrawingPanel implements vscode.Disposable {
 
     const waiting = { task, days };
     this.days = waiting;
-    this.inOrder(async () => {
+    this.inOrder(() => {
       if (this.days === waiting) {
         this.days = undefined;
       }
 
-      const version = this.document?.version;
-      if (version === undefined) {
-        this.settle(false, overtaken);
-      } else if (this.mayWrite()) {
-        await this.apply(await this.server.ask(stepTaskRequest, { textDocument: { uri: this.server.uriOf(this.uri) }, version, ...waiting }));
-      }
+      return this.drop(this.document?.version, (from) => this.server.ask(stepTaskRequest, { ...from, ...waiting }));
     });
   }
 
