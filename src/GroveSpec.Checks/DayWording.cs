@@ -4,7 +4,7 @@ using NodaTime;
 namespace GroveSpec.Checks;
 
 /// <summary>Says days as a grower does.</summary>
-internal static class DayWording
+public static class DayWording
 {
     /// <summary>A day.</summary>
     /// <param name="day">The day.</param>

@@ -97,15 +97,22 @@ internal sealed class CalendarCommand : GroveCommand
         var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
         var run = new FileRun(search, terminal);
         var read = ImmutableArray.CreateBuilder<Assessment>();
+        var hasDates = false;
         var status = run.Each("reading", file =>
         {
             var assessment = reading.Read(file);
             if (Checker.IsJudged(assessment.State))
             {
-                TellUndated(assessment, appointments, run);
-                if (folder is not null && Appointments([assessment], file.Name) is { } own)
+                if (appointments is not null)
                 {
-                    folder.Write(file, ".ics", own);
+                    var dated = Guard.Run(file.Name, "dating its work", () => TaskDates.Of(assessment.Planting));
+                    TellUndated(assessment.File, dated, run);
+                    var isDated = dated.Any(task => task.Window is not null);
+                    hasDates |= isDated;
+                    if (folder is not null && isDated)
+                    {
+                        folder.Write(file, ".ics", Appointments([assessment], file.Name));
+                    }
                 }
 
                 if (pictures is not null)
@@ -125,7 +132,14 @@ internal sealed class CalendarCommand : GroveCommand
         var plantings = read.ToImmutable();
         if (appointments is not null && folder is null && !plantings.IsEmpty)
         {
-            WriteAppointments(plantings, appointments, search, terminal);
+            if (hasDates)
+            {
+                Delivery.Write(appointments, Appointments(plantings, plantings[0].File), search.Files, terminal);
+            }
+            else
+            {
+                terminal.Tell($"No work has a date, so that there is nothing to write to {HarmlessText.OneLine(appointments)}; a calendar without an event is none (RFC 5545, section 3.6).");
+            }
         }
 
         if (!isStandardTaken)
@@ -136,37 +150,18 @@ internal sealed class CalendarCommand : GroveCommand
         return status;
     }
 
-    private static void TellUndated(Assessment assessment, string? appointments, FileRun run)
+    private static void TellUndated(string file, ImmutableArray<DatedTask> tasks, FileRun run)
     {
         const int MostNamed = 12;
-        if (appointments is null)
-        {
-            return;
-        }
-
-        ImmutableArray<string> left = [.. TaskDates.Of(assessment.Planting).Where(dated => dated.Window is null).Select(dated => dated.Task.Name)];
+        ImmutableArray<string> left = [.. tasks.Where(dated => dated.Window is null).Select(dated => dated.Task.Name)];
         if (!left.IsEmpty)
         {
             var more = left.Length > MostNamed ? $" and {left.Length - MostNamed} more" : "";
-            run.Tell($"{assessment.File}: {(left.Length == 1 ? "1 task has" : $"{left.Length} tasks have")} no date and {(left.Length == 1 ? "is" : "are")} not in the calendar: {string.Join(", ", left.Take(MostNamed))}{more}.");
+            run.Tell($"{file}: {(left.Length == 1 ? "1 task has" : $"{left.Length} tasks have")} no date and {(left.Length == 1 ? "is" : "are")} not in the calendar: {string.Join(", ", left.Take(MostNamed))}{more}.");
         }
     }
 
-    private static void WriteAppointments(ImmutableArray<Assessment> plantings, string path, InputSearch search, Terminal terminal)
-    {
-        if (Appointments(plantings, plantings[0].File) is { } content)
-        {
-            Delivery.Write(path, content, search.Files, terminal);
-        }
-        else
-        {
-            terminal.Tell($"No work has a date, so that there is nothing to write to {HarmlessText.OneLine(path)}; a calendar without an event is none (RFC 5545, section 3.6).");
-        }
-    }
-
-    /// <summary>The calendar of some plantings; null where no work has a date.</summary>
-    private static byte[]? Appointments(ImmutableArray<Assessment> plantings, string file) =>
-        Guard.Run(file, "writing its work for a calendar", () => plantings.Any(one => TaskDates.Of(one.Planting).Any(dated => dated.Window is not null)) ? AppointmentFile.Write(plantings) : null);
+    private static byte[] Appointments(ImmutableArray<Assessment> plantings, string file) => Guard.Run(file, "writing its work for a calendar", () => AppointmentFile.Write(plantings));
 
     private static void WriteTimeline(InputFile file, Assessment assessment, string path, OutputFolder? folder, PictureFormat form, UnitSystem measures, InputSearch search, Terminal terminal)
     {

@@ -72,7 +72,7 @@ internal static class AgendaJson
         json.WriteStartArray("turns");
         foreach (var turn in entry.Dated.Repeats)
         {
-            json.WriteStringValue(Iso(turn));
+            json.WriteStringValue(IsoDay.Of(turn));
         }
 
         json.WriteEndArray();
@@ -81,7 +81,7 @@ internal static class AgendaJson
         json.WriteStartArray("done");
         foreach (var done in task.Done.Select(done => done.Value).Order())
         {
-            json.WriteStringValue(Iso(done));
+            json.WriteStringValue(IsoDay.Of(done));
         }
 
         json.WriteEndArray();
@@ -117,7 +117,7 @@ internal static class AgendaJson
         json.WriteEndObject();
     }
 
-    private static void WriteDay(Utf8JsonWriter json, string name, LocalDate? day) => json.WriteString(name, day is { } known ? Iso(known) : null);
+    private static void WriteDay(Utf8JsonWriter json, string name, LocalDate? day) => json.WriteString(name, day is { } known ? IsoDay.Of(known) : null);
 
     private static void WriteNumber(Utf8JsonWriter json, string name, int? number)
     {
@@ -130,6 +130,4 @@ internal static class AgendaJson
             json.WriteNull(name);
         }
     }
-
-    private static string Iso(LocalDate day) => $"{day.Year:0000}-{day.Month:00}-{day.Day:00}";
 }

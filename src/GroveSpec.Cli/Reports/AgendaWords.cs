@@ -1,3 +1,4 @@
+using GroveSpec.Checks;
 using GroveSpec.Craft.Calendar;
 using GroveSpec.Drawing.Timeline;
 using GroveSpec.Model.Times;
@@ -61,7 +62,7 @@ internal static class AgendaWords
 
         if (entry.Term == AgendaTerm.Overdue)
         {
-            return $"{TaskWords.When(dated)}, {Days(entry.DaysOver)} over";
+            return $"{TaskWords.When(dated)}, {DayWording.Count(entry.DaysOver)} over";
         }
 
         if (!dated.Repeats.IsEmpty && entry.Term != AgendaTerm.Done)
@@ -71,7 +72,7 @@ internal static class AgendaWords
 
         return entry.Term is AgendaTerm.Done or AgendaTerm.Undated || dated.Slack is not > 0
             ? TaskWords.When(dated)
-            : $"{TaskWords.When(dated)}, {Days(dated.Slack.Value)} of slack";
+            : $"{TaskWords.When(dated)}, {DayWording.Count(dated.Slack.Value)} of slack";
     }
 
     /// <summary>A season's name.</summary>
@@ -84,6 +85,4 @@ internal static class AgendaWords
         Model.Times.Season.Autumn => "autumn",
         _ => "winter",
     };
-
-    private static string Days(int count) => count == 1 ? "1 day" : $"{count} days";
 }

@@ -98,7 +98,7 @@ internal static class JsonReport
             json.WriteString("file", file.Name);
             if (file.Day is { } day)
             {
-                json.WriteString("day", $"{day.Year:0000}-{day.Month:00}-{day.Day:00}");
+                json.WriteString("day", IsoDay.Of(day));
             }
             else
             {

@@ -52,7 +52,7 @@ internal sealed class TextReport
         writer.Write($": {file.Trunks} {(file.Trunks == 1 ? "trunk" : "trunks")}");
         if (file.Day is { } day)
         {
-            writer.Write($" as on {day.Year:0000}-{day.Month:00}-{day.Day:00}");
+            writer.Write($" as on {IsoDay.Of(day)}");
         }
 
         writer.Write(file.Findings.IsEmpty ? ", nothing to report\n" : $", {Counts(file)}\n");

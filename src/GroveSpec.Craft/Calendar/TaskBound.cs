@@ -7,4 +7,8 @@ namespace GroveSpec.Craft.Calendar;
 /// <param name="Clause">The clause.</param>
 /// <param name="Earliest">The first day; null where it sets none.</param>
 /// <param name="Latest">The last day; null where it sets none.</param>
-public readonly record struct TaskBound(TimeClause Clause, LocalDate? Earliest, LocalDate? Latest);
+public readonly record struct TaskBound(TimeClause Clause, LocalDate? Earliest, LocalDate? Latest)
+{
+    /// <summary>Whether the clause names a stage of the tree's year, so that its days follow the tree and not the calendar.</summary>
+    public bool NamesStage => TaskDates.MomentsOf(Clause) is (Moment.StageOfYear, _) or (_, Moment.StageOfYear);
+}

@@ -44,9 +44,19 @@ public static class WorkList
         {
             var target = Followed(one.Task, tasks);
             var isOfAll = target is TaskTarget.OnAll;
-            var (trunks, species) = isOfAll ? everyTrunk
-                : target is TaskTarget.OnTrunks { Names: [var only] } ? Remembered(ofOne, only.Value, () => Found(planting, target, places, kinds))
-                : Found(planting, target, places, kinds);
+
+            // Most work is done to one trunk, and much of it to the same.
+            var only = target is TaskTarget.OnTrunks { Names: [var name] } ? name.Value : null;
+            if (only is null || !ofOne.TryGetValue(only, out var targets))
+            {
+                targets = isOfAll ? everyTrunk : Found(planting, target, places, kinds);
+                if (only is not null)
+                {
+                    ofOne.Add(only, targets);
+                }
+            }
+
+            var (trunks, species) = targets;
             work.Add(new Work(one, trunks, isOfAll, species, restrained.Count > 0 ? [.. trunks.Where(restrained.Contains)] : []));
         }
 
@@ -68,17 +78,6 @@ public static class WorkList
         }
 
         return target;
-    }
-
-    /// <summary>Most work is done to one trunk, and much of it to the same.</summary>
-    private static Targets Remembered(Dictionary<string, Targets> known, string trunk, Func<Targets> find)
-    {
-        if (!known.TryGetValue(trunk, out var targets))
-        {
-            known.Add(trunk, targets = find());
-        }
-
-        return targets;
     }
 
     private static Targets Found(Planting planting, TaskTarget? target, Dictionary<string, int> places, Dictionary<string, TreeKind> kinds)

@@ -82,7 +82,7 @@ public static class InLineNotes
             return null;
         }
 
-        var slack = dated.Slack is { } days and > 0 ? $" It can be put off by {days} {(days == 1 ? "day" : "days")} from the first of them." : "";
+        var slack = dated.Slack is { } days and > 0 ? $" It can be put off by {DayWording.Count(days)} from the first of them." : "";
         return (TaskWords.When(dated), $"{dated.Task.Name} is due {TaskWords.When(dated)}.{slack}");
     }
 

@@ -53,7 +53,7 @@ public static class TaskPlacing
                 edits.Add(new(place, words));
             }
 
-            isFreed |= NamesStage(bound.Clause);
+            isFreed |= bound.NamesStage;
         }
 
         if (edits.Count == 0 && days != 0)
@@ -88,16 +88,6 @@ public static class TaskPlacing
         (TimeClause.Before, _, { } to) => $"before {Iso(to.PlusDays(1))}",
         (TimeClause.Until, _, { } to) => $"until {Iso(to)}",
         _ => null,
-    };
-
-    private static bool NamesStage(TimeClause clause) => clause switch
-    {
-        TimeClause.During during => during.Moment is Moment.StageOfYear,
-        TimeClause.FromTo span => span.Start is Moment.StageOfYear || span.End is Moment.StageOfYear,
-        TimeClause.After after => after.Moment is Moment.StageOfYear,
-        TimeClause.Before before => before.Moment is Moment.StageOfYear,
-        TimeClause.Until until => until.Moment is Moment.StageOfYear,
-        _ => false,
     };
 
     private static LocalDate? Shift(LocalDate? day, int days)

@@ -1,6 +1,5 @@
 using System.Text;
 using GroveSpec.Checks;
-using GroveSpec.Craft.Calendar;
 using GroveSpec.Craft.Views;
 using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
@@ -62,17 +61,12 @@ internal static class DrawAnswer
     private static IEnumerable<DrawnTask> Tasks(OpenDocument document, DrawingSubject subject)
     {
         var planting = document.Assessment.Planting;
-        var frame = TimelineFrame.Of(subject);
-        return TaskDates.Of(planting)
-            .Select(dated => (Dated: dated, Place: frame.PageOf(dated.Task.Name)))
-            .Where(entry => entry.Place is not null)
-            .OrderBy(entry => entry.Place!.Value.Y)
-            .Select(entry => new DrawnTask(
-                entry.Dated.Task.Name,
-                entry.Dated.Task.Origin.Id,
-                $"{entry.Dated.Task.Name}, {TaskWords.Work(planting, entry.Dated.Task)}: {TaskWords.When(entry.Dated)}",
-                entry.Place!.Value.X,
-                entry.Place.Value.Y));
+        return TimelineFrame.Of(subject).Tasks.Select(entry => new DrawnTask(
+            entry.Dated.Task.Name,
+            entry.Dated.Task.Origin.Id,
+            $"{entry.Dated.Task.Name}, {TaskWords.Work(planting, entry.Dated.Task)}: {TaskWords.When(entry.Dated)}",
+            entry.X,
+            entry.Y));
     }
 
     private static DrawnTrunk Trunk(OpenDocument document, TrunkState trunk, (double X, double Y)? grip)
