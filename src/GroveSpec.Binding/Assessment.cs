@@ -57,7 +57,20 @@ public sealed record Assessment
     public static Assessment Of(string file, SourceText text, IFileReader reader, LocalDate? date = null, UnitSystem units = UnitSystem.Metric, CancellationToken cancellation = default)
     {
         cancellation.ThrowIfCancellationRequested();
-        var tree = GroveParser.Parse(text);
+        return Of(file, GroveParser.Parse(text), reader, date, units, cancellation);
+    }
+
+    /// <summary>Binds and checks a file that was read. It never throws for anything that the text or a used file holds.</summary>
+    /// <param name="file">The file's path as findings are to name it; "-" for standard input.</param>
+    /// <param name="tree">Its tree.</param>
+    /// <param name="reader">What reads the files that it uses.</param>
+    /// <param name="date">The day to judge; null for the newest that the file names.</param>
+    /// <param name="units">The units in which messages speak.</param>
+    /// <param name="cancellation">Ends the work between two of its steps.</param>
+    /// <returns>What is known of it.</returns>
+    /// <exception cref="OperationCanceledException">The work was ended.</exception>
+    public static Assessment Of(string file, SyntaxTree tree, IFileReader reader, LocalDate? date, UnitSystem units, CancellationToken cancellation)
+    {
         cancellation.ThrowIfCancellationRequested();
         var bound = Binder.Bind(tree, file, reader);
         cancellation.ThrowIfCancellationRequested();

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using GroveSpec.Binding;
 using GroveSpec.Binding.Use;
+using GroveSpec.Syntax.Parsing;
 using GroveSpec.Syntax.Text;
 using GroveSpec.Syntax.Tree;
 
@@ -13,6 +14,11 @@ internal sealed class OpenDocument
     private readonly CancellationTokenSource overtaken = new();
     private readonly Lazy<Assessment> assessment;
 
+    // What this text is read by, and what comes of it. The first is let go of once the second is there: the two may share statements,
+    // but no text holds on to those before it.
+    private volatile SyntaxTree? treeBefore;
+    private volatile SyntaxTree? tree;
+
     /// <summary>Makes one.</summary>
     /// <param name="uri">The document's address as the editor gave it.</param>
     /// <param name="version">The text's version as the editor gave it.</param>
@@ -20,7 +26,8 @@ internal sealed class OpenDocument
     /// <param name="files">What reads the files that it uses.</param>
     /// <param name="settings">What the grower has chosen.</param>
     /// <param name="isUtf8">Whether the editor counts bytes of UTF-8.</param>
-    public OpenDocument(string uri, int version, SourceText text, IFileReader files, ServerSettings settings, bool isUtf8)
+    /// <param name="before">The text that it came of by an edit; null where there is none.</param>
+    public OpenDocument(string uri, int version, SourceText text, IFileReader files, ServerSettings settings, bool isUtf8, OpenDocument? before = null)
     {
         Uri = uri;
         Key = DocumentAddress.KeyOf(uri);
@@ -29,8 +36,9 @@ internal sealed class OpenDocument
         Settings = settings;
         Positions = new(text, isUtf8);
         Overtaken = overtaken.Token;
+        treeBefore = before?.NewestTree;
         var reader = DocumentAddress.PathOf(uri) is null ? new NoFiles() : files;
-        assessment = new(() => Assessment.Of(Key, text, reader, settings.Date, settings.Units, Overtaken), LazyThreadSafetyMode.ExecutionAndPublication);
+        assessment = new(() => Assessment.Of(Key, Read(), reader, settings.Date, settings.Units, Overtaken), LazyThreadSafetyMode.ExecutionAndPublication);
     }
 
     /// <summary>The document's address as the editor gave it.</summary>
@@ -61,6 +69,26 @@ internal sealed class OpenDocument
     /// <summary>The text's tree.</summary>
     public SyntaxTree Tree => Assessment.Tree;
 
+    /// <summary>The tree of this text, or of one before it while this one has not been read; null where none was.</summary>
+    private SyntaxTree? NewestTree
+    {
+        get
+        {
+            // In this order, since the other is set before this one is let go of.
+            var earlier = treeBefore;
+            return tree ?? earlier;
+        }
+    }
+
     /// <summary>Ends the work on this text.</summary>
     public void Overtake() => overtaken.Cancel();
+
+    private SyntaxTree Read()
+    {
+        Overtaken.ThrowIfCancellationRequested();
+        var read = treeBefore is { } before ? GroveParser.Parse(Text, before) : GroveParser.Parse(Text);
+        tree = read;
+        treeBefore = null;
+        return read;
+    }
 }

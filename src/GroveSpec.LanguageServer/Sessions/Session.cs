@@ -234,8 +234,9 @@ internal sealed class Session : IDisposable
         OpenDocument? before;
         lock (gate)
         {
-            document = new OpenDocument(uri, version, text, files, Settings.Of(DocumentAddress.KeyOf(uri)), IsUtf8);
-            before = documents.GetValueOrDefault(document.Key);
+            var key = DocumentAddress.KeyOf(uri);
+            before = documents.GetValueOrDefault(key);
+            document = new OpenDocument(uri, version, text, files, Settings.Of(key), IsUtf8, before);
             if (renewed is not null && before != renewed)
             {
                 // It was closed, or its newer text was made with all that is known now.

@@ -12,6 +12,17 @@ public static class GroveParser
     /// <returns>The tree, with a problem for each place that could not be read. At most 4,194,304 characters and 120,000 lines are read, lines of up to 100,000 characters and words of up to 10,000; what lies beyond is kept in the tree as text and told.</returns>
     public static SyntaxTree Parse(SourceText text) => Parse(text, isPlainAllowed: true);
 
+    /// <summary>Reads a text that came of another by an edit: statements that the edit left as they were are taken from the tree of the other.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="before">The tree of another text; the more the two texts have in common at their starts and ends, the less is read. It is not changed.</param>
+    /// <returns>The very tree that <see cref="Parse(SourceText)"/> makes of the text.</returns>
+    public static SyntaxTree Parse(SourceText text, SyntaxTree before)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(before);
+        return IncrementalParse.Of(text, before) ?? Parse(text);
+    }
+
     /// <summary>Reads a text, on request with the generated parser alone, so that a test can hold the short way to it.</summary>
     internal static SyntaxTree Parse(SourceText text, bool isPlainAllowed)
     {

@@ -20,6 +20,7 @@ internal sealed class Scanner
     private readonly ImmutableArray<SyntaxToken>.Builder tokens;
     private readonly List<byte> types;
     private readonly List<StatementSlice> slices = [];
+    private readonly Func<int, bool>? isEnd;
 
     private int position;
     private int statementFirst;
@@ -29,12 +30,19 @@ internal sealed class Scanner
     private int depth;
     private int lastType;
 
-    public Scanner(string content, ProblemList problems)
+    /// <summary>Makes one for a whole text, or for a part of it.</summary>
+    /// <param name="content">The text.</param>
+    /// <param name="problems">Where problems go.</param>
+    /// <param name="start">Where the part begins: the first place of a statement.</param>
+    /// <param name="isEnd">Tells whether the part ends at a place where a statement may begin; null to read on to the end.</param>
+    public Scanner(string content, ProblemList problems, int start = 0, Func<int, bool>? isEnd = null)
     {
         this.content = content;
         this.problems = problems;
+        this.isEnd = isEnd;
+        position = start;
         // More than any usual text has: what is never filled costs nothing, and growing would copy all of it.
-        var expected = (Math.Min(content.Length, Limits.Characters) / 2) + 16;
+        var expected = isEnd is null ? (Math.Min(content.Length, Limits.Characters) / 2) + 16 : 64;
         tokens = ImmutableArray.CreateBuilder<SyntaxToken>(expected);
         types = new List<byte>(expected);
     }
@@ -48,16 +56,20 @@ internal sealed class Scanner
     /// <summary>The statements, owning every token once and in order.</summary>
     public List<StatementSlice> Slices => slices;
 
-    /// <summary>Reads the whole text.</summary>
+    /// <summary>The first place that was not read.</summary>
+    public int Position => position;
+
+    /// <summary>Reads the text, or the part of it.</summary>
     public void Scan()
     {
-        if (content.StartsWith('\uFEFF'))
+        var isStart = position == 0;
+        if (isStart && content.StartsWith('\uFEFF'))
         {
             position = 1;
             Add(TokenKind.Blank, 0, 0);
         }
 
-        if (IsUtf16())
+        if (isStart && IsUtf16())
         {
             position = content.Length;
             BeginLine(Grove.STRAY);
@@ -70,6 +82,11 @@ internal sealed class Scanner
             if (lines == Limits.Lines || position >= Limits.Characters)
             {
                 SkipRest();
+                break;
+            }
+
+            if (isEnd is not null && IsBetweenStatements() && isEnd(position))
+            {
                 break;
             }
 
@@ -553,6 +570,9 @@ internal sealed class Scanner
 
         return true;
     }
+
+    /// <summary>Whether a statement begins at this place whatever stands here; a brace may belong to the statement before.</summary>
+    private bool IsBetweenStatements() => statementFirst == tokens.Count && (slices.Count == 0 || !MayHaveBlock(slices[^1]));
 
     private void EndStatement(int endToken)
     {

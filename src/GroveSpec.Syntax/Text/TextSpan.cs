@@ -14,6 +14,10 @@ public readonly record struct TextSpan(int Start, int Length) : IComparable<Text
     /// <returns>The span.</returns>
     public static TextSpan FromBounds(int start, int end) => new(start, end - start);
 
+    /// <summary>The same run elsewhere.</summary>
+    /// <param name="by">By how much farther from the start.</param>
+    internal TextSpan Moved(int by) => new(Start + by, Length);
+
     /// <summary>Whether a place lies in it; its end counts, so that a caret behind a word is in the word.</summary>
     /// <param name="position">The place.</param>
     /// <returns>True when it touches.</returns>

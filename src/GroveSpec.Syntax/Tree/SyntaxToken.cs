@@ -28,9 +28,19 @@ public readonly record struct SyntaxToken
         lengthAndKind = (span.Length << KindBits) | (int)kind;
     }
 
+    private SyntaxToken(int start, int lengthAndKind)
+    {
+        this.start = start;
+        this.lengthAndKind = lengthAndKind;
+    }
+
     /// <summary>What it is.</summary>
     public TokenKind Kind => (TokenKind)(lengthAndKind & KindMask);
 
     /// <summary>Where it stands.</summary>
     public TextSpan Span => new(start, lengthAndKind >> KindBits);
+
+    /// <summary>The same token elsewhere.</summary>
+    /// <param name="by">By how much farther from the start, in UTF-16 code units.</param>
+    internal SyntaxToken Moved(int by) => new(start + by, lengthAndKind);
 }

@@ -1,0 +1,57 @@
+using System.Runtime.CompilerServices;
+using GroveSpec.Binding.Use;
+using GroveSpec.LanguageServer.Sessions;
+using GroveSpec.Syntax.Text;
+using Xunit;
+
+namespace GroveSpec.LanguageServer.Tests;
+
+public sealed class OpenDocumentTests
+{
+    [Fact]
+    public void A_text_that_was_read_holds_on_to_none_before_it()
+    {
+        var (newest, earlier) = Edited(isEachRead: true);
+        _ = newest.Assessment;
+
+        GC.Collect();
+
+        Assert.All(earlier, text => Assert.False(text.TryGetTarget(out _)));
+        GC.KeepAlive(newest);
+    }
+
+    [Fact]
+    public void A_text_that_was_not_read_yet_holds_on_to_the_last_that_was_and_to_none_between()
+    {
+        var (newest, earlier) = Edited(isEachRead: false);
+
+        GC.Collect();
+
+        Assert.Equal([true, false, false, false], earlier.Select(text => text.TryGetTarget(out _)));
+        Assert.Equal("trunk A at 4, 0 mm\n", newest.Tree.Text.Content);
+        GC.Collect();
+        Assert.All(earlier, text => Assert.False(text.TryGetTarget(out _)));
+        GC.KeepAlive(newest);
+    }
+
+    /// <summary>A document after four edits, and the texts before each.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static (OpenDocument Newest, WeakReference<SourceText>[] Earlier) Edited(bool isEachRead)
+    {
+        var texts = Enumerable.Range(0, 5).Select(number => SourceText.FromText($"trunk A at {number}, 0 mm\n")).ToArray();
+        OpenDocument? newest = null;
+        foreach (var text in texts)
+        {
+            var before = newest;
+            newest = new OpenDocument("untitled:a", 1, text, new NoFiles(), new ServerSettings(), isUtf8: false, before);
+            if (before is null || isEachRead)
+            {
+                _ = newest.Assessment;
+            }
+
+            before?.Overtake();
+        }
+
+        return (newest!, [.. texts[..^1].Select(text => new WeakReference<SourceText>(text))]);
+    }
+}
