@@ -27,12 +27,13 @@ internal static class ProgramHelp
           check     tells what is wrong with plantings
           draw      draws them: plan, front, timeline
           calendar  tells what is due, and writes it for a telephone
+          stand     tells how natural spacing and sizes are
           book      makes one page of everything, ready to print
           tidy      prints them in the usual layout
           start     writes a first planting
           language-server   serves an editor
 
-        The first five take files, or folders searched for .grove; - reads standard
+        The first six take files, or folders searched for .grove; - reads standard
         input.
         grovespec COMMAND --help tells more; grovespec --version names the version.
 

@@ -90,6 +90,14 @@ public sealed class HostileInputTests : IDisposable
         Assert.True(appointments.Status is ExitStatus.Good or ExitStatus.Findings, appointments.Errors);
         Assert.DoesNotContain(appointments.Output, letter => char.IsControl(letter) && letter is not ('\r' or '\n' or '\t'));
 
+        var stands = work.Run("stand", "a.grove");
+        Assert.True(stands.Status is ExitStatus.Good or ExitStatus.Findings, stands.Errors);
+        Assert.DoesNotContain(stands.Output, letter => (char.IsControl(letter) && letter != '\n') || letter is >= '\u202a' and <= '\u202e' or '\u200d');
+        using (var described = JsonDocument.Parse(work.Run("stand", "a.grove", "--json").Bytes))
+        {
+            Assert.Equal(JsonValueKind.Object, described.RootElement.ValueKind);
+        }
+
         var tidied = work.Run("tidy", "a.grove");
         Assert.True(tidied.Status is ExitStatus.Good or ExitStatus.Findings, tidied.Errors);
         File.WriteAllBytes(work["b.grove"], tidied.Bytes);

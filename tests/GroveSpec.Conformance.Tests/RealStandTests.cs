@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Xml.Linq;
 using GroveSpec.Checks;
 using GroveSpec.Conformance.Tests.Drawn;
@@ -38,6 +39,51 @@ public sealed class RealStandTests
         Assert.Equal(2.53175, mean.Millimetres / RealStand.FinnishPines.MillimetresPerCentimetre, 5e-6);
     }
 
+    public static TheoryData<string, double, double, double> SpacingByR() => new()
+    {
+        { "japanesepines", 1.064002, 1.007507, .5423 },
+        { "redwood", 0.618650, 0.584991, .6411 },
+        { "swedishpines", 1.360082, 1.291069, .5176 },
+        { "finpines", 0.889998, 0.856386, .5595 },
+    };
+
+    [Theory]
+    [MemberData(nameof(SpacingByR))]
+    public void Each_real_stand_is_spaced_as_R_says_and_as_growers_are_told(string name, double naive, double donnelly, double angle)
+    {
+        var stand = StandOf(name);
+        var described = StandDescription.Of(Plates.AssessmentOf("stand.grove", stand.Text()).State);
+        Assert.Equal(naive, described.UncorrectedClarkEvans!.Value, 5e-7);
+        Assert.Equal(donnelly, described.Index(StandIndexKind.ClarkEvans).Value!.Value, 5e-7);
+        Assert.Equal(angle, described.Index(StandIndexKind.UniformAngle).Value!.Value, 5e-5);
+        var told = NaturalStand.All.Single(one => one.DataSet == name);
+        Assert.Equal((donnelly, angle, described.Stems.Length), (told.ClarkEvans, told.UniformAngle, told.Stems));
+    }
+
+    [Fact]
+    public void Real_stands_are_told_from_chance_where_they_differ_from_it()
+    {
+        // Redwood seedlings are clustered, Swedish pines ordered and Japanese pines neither (spatstat.data's help on each).
+        Assert.Equal(StandReading.Below, Spacing("redwood"));
+        Assert.Equal(StandReading.Above, Spacing("swedishpines"));
+        Assert.Equal(StandReading.CannotTell, Spacing("japanesepines"));
+
+        static StandReading Spacing(string name) => StandDescription.Of(Plates.AssessmentOf("stand.grove", StandOf(name).Text()).State).Index(StandIndexKind.ClarkEvans).Reading;
+    }
+
+    [Fact]
+    public void Finnish_pines_share_their_wood_and_differ_from_their_neighbours_as_R_says()
+    {
+        var standing = Standing(RealStand.FinnishPines);
+        ImmutableArray<Length> diameters = [.. standing.Select(trunk => trunk.Diameter!.Value.Value)];
+        Assert.Equal(.380330, GiniCoefficient.Of([.. diameters.Select(diameter => diameter.Millimetres)])!.Value, 5e-7);
+        Assert.Equal(.604288, GiniCoefficient.OfBasalArea(diameters)!.Value, 5e-7);
+        var differentiation = SizeIndices.Differentiation([.. standing.Select(trunk => trunk.Place!.Value)], [.. standing.Select(trunk => trunk.Height!.Value.Value)])!.Value;
+        Assert.Equal(.36722, differentiation, 5e-6);
+        var told = NaturalStand.All.Single(one => one.DataSet == "finpines");
+        Assert.Equal((.604288, .36722), (told.BasalAreaGini, told.HeightDifferentiation));
+    }
+
     // Observed and expected numbers of triples whose widest angle comes within one degree of the straight one: reference
     // values C, worked out by a program of its own on the same data. What is expected is C(n,3) · ε · E[L²]/A (Behrend).
     [Fact]
@@ -45,6 +91,8 @@ public sealed class RealStandTests
 
     [Fact]
     public void Japanese_pines_have_as_many_lines_within_a_degree_as_was_counted_and_about_as_many_as_chance_gives() => LinesAre(RealStand.JapanesePines, 233, 254.1);
+
+    private static RealStand StandOf(string name) => new[] { RealStand.JapanesePines, RealStand.Redwood, RealStand.SwedishPines, RealStand.FinnishPines }.Single(stand => stand.Name == name);
 
     private static void LinesAre(RealStand stand, int observed, double expected)
     {

@@ -59,6 +59,27 @@ public sealed class ContainerOutline
     /// <returns>The distance, exact to a nanometre for straight rims and within a micrometre for an ellipse.</returns>
     public Length SignedDistance(PlanPoint place) => Length.FromMillimetres(SignedDistanceInMillimetres(place.X.Millimetres, place.Y.Millimetres));
 
+    /// <summary>Whether a place lies within the rim, without asking how far.</summary>
+    /// <param name="xMm">The place to the right, in millimetres.</param>
+    /// <param name="yMm">The place to the back.</param>
+    /// <returns>True inside; on the rim itself either.</returns>
+    internal bool Contains(double xMm, double yMm)
+    {
+        if (isEllipse)
+        {
+            double across = xMm / halfWidthMm, along = yMm / halfBreadthMm;
+            return (across * across) + (along * along) < 1;
+        }
+
+        var isInside = false;
+        for (int index = 0, before = x.Length - 1; index < x.Length; before = index++)
+        {
+            isInside ^= IsCrossed(before, index, xMm, yMm);
+        }
+
+        return isInside;
+    }
+
     /// <summary>How far the rim reaches in a direction and in the opposite one, from the plan's origin.</summary>
     /// <param name="toward">The direction.</param>
     /// <returns>The least and the greatest reach along the direction; a container's width as seen from the front is their difference at 90 degrees.</returns>
@@ -124,15 +145,15 @@ public sealed class ContainerOutline
             double dx = vx - (along * ux), dy = vy - (along * uy);
             nearest = Math.Min(nearest, (dx * dx) + (dy * dy));
 
-            // A crossing of the ray to the right: an odd number of them is inside.
-            if (ay > py != by > py && px < ax + ((py - ay) / (by - ay) * (bx - ax)))
-            {
-                isInside = !isInside;
-            }
+            isInside ^= IsCrossed(before, index, px, py);
         }
 
         return isInside ? Math.Sqrt(nearest) : -Math.Sqrt(nearest);
     }
+
+    /// <summary>Whether the ray to the right crosses a side: an odd number of crossings is inside.</summary>
+    private bool IsCrossed(int from, int to, double px, double py) =>
+        y[from] > py != y[to] > py && px < x[from] + ((py - y[from]) / (y[to] - y[from]) * (x[to] - x[from]));
 
     private double Shoelace()
     {

@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Text;
+using GroveSpec.Binding;
+using GroveSpec.Checks;
+using GroveSpec.Cli.Arguments;
+using GroveSpec.Cli.Files;
+using GroveSpec.Cli.Judging;
+using GroveSpec.Cli.Reports;
+using GroveSpec.Cli.Terminals;
+using GroveSpec.Craft.Stand;
+
+namespace GroveSpec.Cli.Commands;
+
+/// <summary>Tells how natural spacing and sizes are.</summary>
+internal sealed class StandCommand : GroveCommand
+{
+    private readonly Option<bool> json = new("--json");
+    private readonly Option<string?> output = SharedOptions.Output();
+    private readonly Option<string?> on = SharedOptions.On();
+    private readonly Option<string?> units = SharedOptions.Units();
+    private readonly Option<bool> strict = SharedOptions.Strict();
+
+    /// <inheritdoc/>
+    public override string Name => "stand";
+
+    /// <inheritdoc/>
+    public override string Purpose => "tells how natural spacing and sizes are, in forestry's numbers";
+
+    /// <inheritdoc/>
+    public override string Help => """
+        grovespec stand FILE|FOLDER|- ...
+
+        Tells how natural spacing and sizes are, in forestry's numbers: how far apart
+        the trunks stand and how evenly all round, how neighbours differ, who stands
+        over whom, and how the wood is shared. Each number stands beside what chance
+        gives for as few trunks, and beside real stands. Where a number cannot be told
+        from chance, that is said. Nothing here is a warning.
+
+          grovespec stand salt-bank.grove
+          grovespec stand salt-bank.grove --on 2030-05-01
+          grovespec stand . --json --output stands.json
+
+        --json           writes for programs
+        --output PATH    writes to a file instead of standard output
+        --on DATE        the day to see it on; without it, the day of the newest
+                         reading or of the newest work done
+        --units WHICH    metric or inch
+        --strict         warnings of the file fail the run as errors do
+        --help           this page
+
+        """;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Option> Options => [json, output, on, units, strict];
+
+    /// <inheritdoc/>
+    public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
+    {
+        var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
+        var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
+        var search = InputSearch.Find(names, terminal.Folder);
+        if (path is not null)
+        {
+            Delivery.RefuseInputs(path, search.Files, terminal);
+        }
+
+        var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
+        var run = new FileRun(search, terminal);
+        var described = ImmutableArray.CreateBuilder<(Assessment Planting, StandDescription Described)>();
+        var status = run.Each("reading", file =>
+        {
+            var assessment = reading.Read(file);
+
+            // A file of shared roles and limits is no planting, and does not stand.
+            if (Checker.IsJudged(assessment.State) && (assessment.Planting.Name is not null || !assessment.Planting.Trunks.IsEmpty || search.Files.Count == 1))
+            {
+                described.Add((assessment, Guard.Run(file.Name, "seeing how it stands", () => StandDescription.Of(assessment.State))));
+            }
+
+            return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));
+        });
+
+        using var page = new MemoryStream();
+        if (parsed.GetValue(json))
+        {
+            StandJson.Write(described, run.Troubles, page);
+        }
+        else
+        {
+            using var writer = new StreamWriter(page, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
+            foreach (var (planting, stands) in described)
+            {
+                StandText.Write(planting, stands, measures, writer, Math.Min(terminal.Width, Terminal.UsualWidth), terminal.IsColourWelcome && path is null);
+            }
+        }
+
+        Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
+        return status;
+    }
+}

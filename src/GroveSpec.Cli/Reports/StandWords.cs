@@ -1,0 +1,198 @@
+using GroveSpec.Checks;
+using GroveSpec.Craft.Stand;
+using GroveSpec.Model.Quantities;
+
+namespace GroveSpec.Cli.Reports;
+
+/// <summary>Forestry's numbers in a grower's words.</summary>
+internal static class StandWords
+{
+    private const int NeighboursAsked = 4;
+
+    /// <summary>The name of an index as programs read it.</summary>
+    /// <param name="kind">Which.</param>
+    /// <returns>A word.</returns>
+    public static string Word(StandIndexKind kind) => kind switch
+    {
+        StandIndexKind.ClarkEvans => "clarkEvans",
+        StandIndexKind.UniformAngle => "uniformAngle",
+        StandIndexKind.SizeDifferentiation => "sizeDifferentiation",
+        StandIndexKind.SizeDominance => "sizeDominance",
+        _ => "basalAreaGini",
+    };
+
+    /// <summary>A reading as programs read it.</summary>
+    /// <param name="reading">Which.</param>
+    /// <returns>A word.</returns>
+    public static string Word(StandReading reading) => reading switch
+    {
+        StandReading.Below => "below",
+        StandReading.Above => "above",
+        _ => "cannot tell",
+    };
+
+    /// <summary>What an index is about.</summary>
+    /// <param name="kind">Which.</param>
+    /// <returns>One or two words.</returns>
+    public static string Heading(StandIndexKind kind) => kind switch
+    {
+        StandIndexKind.ClarkEvans => "Spacing",
+        StandIndexKind.UniformAngle => "All round",
+        StandIndexKind.SizeDifferentiation => "Neighbours",
+        StandIndexKind.SizeDominance => "Rulers",
+        _ => "Shares",
+    };
+
+    /// <summary>An index and what it tells.</summary>
+    /// <param name="described">The planting.</param>
+    /// <param name="kind">Which index.</param>
+    /// <returns>Sentences.</returns>
+    public static string Tell(StandDescription described, StandIndexKind kind)
+    {
+        var index = described.Index(kind);
+        if (index is not { Value: { } value, Chance: { } chance })
+        {
+            return $"Cannot tell: {WhyNot(described, kind)}";
+        }
+
+        if (kind == StandIndexKind.SizeDominance && described.Sized.Length == NeighboursAsked + 1)
+        {
+            return $"Cannot tell: each of five trunks has all the others for neighbours, however they stand. {Rulers(described)}";
+        }
+
+        var numbers = $"{Name(kind)} is {Say(value)}; chance gives {Say(chance.Low)} to {Say(chance.High)}";
+        return $"{Verdict(kind, index.Reading)} {numbers}. {Scale(described, kind)}";
+    }
+
+    /// <summary>The real stands beside an index; nothing where no such number was taken of them.</summary>
+    /// <param name="kind">Which index.</param>
+    /// <returns>A sentence, or an empty text.</returns>
+    public static string RealStands(StandIndexKind kind)
+    {
+        var told = NaturalStand.All.Select(stand => (stand.Name, Value: kind switch
+        {
+            StandIndexKind.ClarkEvans => stand.ClarkEvans,
+            StandIndexKind.UniformAngle => stand.UniformAngle,
+            StandIndexKind.SizeDifferentiation => stand.HeightDifferentiation,
+            StandIndexKind.BasalAreaGini => stand.BasalAreaGini,
+            _ => null,
+        })).Where(stand => stand.Value is not null).Select(stand => $"{stand.Name} {Say(stand.Value!.Value)}").ToArray();
+        return told.Length == 0 ? "" : $"Real stands{Condition(kind)}: {string.Join(", ", told)}.";
+    }
+
+    /// <summary>How far it is from each trunk to its nearest.</summary>
+    /// <param name="described">The planting, with at least two stems.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>A sentence.</returns>
+    public static string Nearest(StandDescription described, UnitSystem units)
+    {
+        var (least, greatest) = (described.Nearest.MinBy(one => one.Distance), described.Nearest.MaxBy(one => one.Distance));
+        var mean = LengthWording.Say(described.MeanNearest!.Value, units);
+        return described.Nearest.Length == 2
+            ? $"From {least.Stem.Name} to {least.Nearest.Name} it is {LengthWording.Say(least.Distance, units)} from centre to centre."
+            : $"From a trunk to its nearest it is {mean} on average, centre to centre: {LengthWording.Say(least.Distance, units)} from {least.Stem.Name} to {least.Nearest.Name}, {LengthWording.Say(greatest.Distance, units)} from {greatest.Stem.Name} to {greatest.Nearest.Name}.";
+    }
+
+    /// <summary>How many of the numbers can be told from chance, and which.</summary>
+    /// <param name="described">The planting.</param>
+    /// <returns>A sentence.</returns>
+    public static string Sum(StandDescription described)
+    {
+        string[] told = [.. described.Indices.Where(index => index.Reading != StandReading.CannotTell).Select(index => Heading(index.Kind).ToLowerInvariant())];
+        return told.Length == 0
+            ? "Nothing in the numbers below can be told from chance."
+            : $"{(told.Length == 1 ? "One of the numbers below can" : $"{told.Length} of the numbers below can")} be told from chance: {Row(told)}.";
+    }
+
+    private static string Condition(StandIndexKind kind) => kind switch
+    {
+        StandIndexKind.ClarkEvans => ", where chance gives 1",
+        StandIndexKind.SizeDifferentiation => ", by their heights",
+        _ => "",
+    };
+
+    private static string Say(double value) => value.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
+
+    private static string Name(StandIndexKind kind) => kind switch
+    {
+        StandIndexKind.ClarkEvans => "The index of Clark and Evans, after Donnelly,",
+        StandIndexKind.UniformAngle => "The uniform angle index",
+        StandIndexKind.SizeDifferentiation => "The size differentiation",
+        StandIndexKind.SizeDominance => "The mean dominance",
+        _ => "The Gini coefficient of basal area, corrected for few trunks,",
+    };
+
+    private static string Verdict(StandIndexKind kind, StandReading reading) => (kind, reading) switch
+    {
+        (StandIndexKind.ClarkEvans, StandReading.Below) => "The trunks crowd together more than chance would have them.",
+        (StandIndexKind.ClarkEvans, StandReading.Above) => "The trunks keep apart more evenly than chance would have them.",
+        (StandIndexKind.UniformAngle, StandReading.Below) => "Neighbours stand more evenly round each trunk than chance would have them.",
+        (StandIndexKind.UniformAngle, StandReading.Above) => "Neighbours stand more to one side of each trunk than chance would have them.",
+        (StandIndexKind.SizeDifferentiation, StandReading.Below) => "Nearest neighbours are more alike in thickness than the same trunks would be in other places.",
+        (StandIndexKind.SizeDifferentiation, StandReading.Above) => "Nearest neighbours differ more in thickness than the same trunks would in other places.",
+        (StandIndexKind.SizeDominance, StandReading.Below) => "Fewer trunks stand beside thicker ones than if the same trunks changed places.",
+        (StandIndexKind.SizeDominance, StandReading.Above) => "More trunks stand beside thicker ones than if the same trunks changed places: the thick ones are at the heart of the others.",
+        (StandIndexKind.BasalAreaGini, StandReading.Below) => "The trunks are more alike in thickness than in a usual spread.",
+        (StandIndexKind.BasalAreaGini, StandReading.Above) => "A few trunks have more of the wood than in a usual spread.",
+        (StandIndexKind.BasalAreaGini, _) => "Cannot tell it from a usual spread of thicknesses.",
+        _ => "Cannot tell it from chance.",
+    };
+
+    private static string Scale(StandDescription described, StandIndexKind kind) => kind switch
+    {
+        StandIndexKind.ClarkEvans when described.Ground.IsContainer => "Under 1 trunks crowd, over 1 they keep apart.",
+        StandIndexKind.ClarkEvans when described.Ground.Origin == StandGroundOrigin.NoContainer => "No container is named, so this is over the ground that the trunks enclose, where few trunks have more than 1 by chance too.",
+        StandIndexKind.ClarkEvans => $"The trunks of a {(described.Ground.Origin == StandGroundOrigin.Raft ? "raft rise from one laid trunk" : "clump rise from one base")}, so this is over the ground that they enclose, where few trunks have more than 1 by chance too.",
+        StandIndexKind.UniformAngle => "The lower, the more evenly four neighbours stand all round; the higher, the more to one side.",
+        StandIndexKind.SizeDifferentiation => "0 is all alike, 1 as different as can be.",
+        StandIndexKind.SizeDominance => Rulers(described),
+        _ => "0 is all alike, 1 one trunk has all.",
+    };
+
+    private static string Rulers(StandDescription described)
+    {
+        var (over, under) = (Names(0), Names(1));
+        return (over.Length, under.Length) switch
+        {
+            (0, 0) => "No trunk is the thickest or the thinnest among its four nearest.",
+            (_, 0) => $"At least as thick as all four nearest: {Row(over)}.",
+            (0, _) => $"Thinner than all four nearest: {Row(under)}.",
+            _ => $"At least as thick as all four nearest: {Row(over)}. Thinner than all four: {Row(under)}.",
+        };
+
+        string[] Names(double share) => [.. described.Sized.Zip(described.Dominance).Where(pair => pair.Second == share).Select(pair => pair.First.Name)];
+    }
+
+    /// <summary>Names in a row, of many the first few.</summary>
+    /// <param name="names">At least one name.</param>
+    /// <returns>Such as "A, B and C".</returns>
+    public static string Row(IReadOnlyList<string> names)
+    {
+        const int Most = 12;
+        return names.Count == 1 ? names[0]
+            : names.Count > Most ? $"{string.Join(", ", names.Take(Most))} and {names.Count - Most} more"
+            : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
+    }
+
+    private static string WhyNot(StandDescription described, StandIndexKind kind)
+    {
+        var (stems, sized) = (described.Stems.Length, described.Sized.Length);
+        switch (kind)
+        {
+            case StandIndexKind.ClarkEvans or StandIndexKind.UniformAngle when stems < 2:
+                return "it takes at least two trunks that stand and have a place.";
+            case StandIndexKind.UniformAngle when stems <= NeighboursAsked:
+                return "it asks four neighbours of each trunk, so that it takes five.";
+            case StandIndexKind.ClarkEvans when !described.Ground.IsContainer && stems < 4:
+                return "three trunks or fewer enclose only themselves; it takes four, or a container for separate trees.";
+            case StandIndexKind.ClarkEvans or StandIndexKind.UniformAngle when described.Ground.AreaInSquareMillimetres <= 0:
+                return "the trunks stand on one line and enclose no ground.";
+            case StandIndexKind.UniformAngle:
+                return "two trunks are said to stand at one place, and no direction leads from one to the other.";
+            case StandIndexKind.SizeDominance when sized is >= 3 and <= NeighboursAsked:
+                return "it asks four neighbours of each trunk, so that it takes five.";
+            default:
+                return "it takes at least three trunks that stand, with a place and a thickness.";
+        }
+    }
+}
