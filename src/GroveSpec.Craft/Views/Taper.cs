@@ -31,6 +31,13 @@ public static class Taper
     /// <returns>A bare ratio.</returns>
     public static double Flare(double diametersAbove) => FlareAtSoil * Math.Exp(-FlareFall * diametersAbove);
 
+    /// <summary>How thick a trunk is at a place along it, without the flare, which a wire does not lie on.</summary>
+    /// <param name="diameter">Its diameter above the flare.</param>
+    /// <param name="run">From the soil to the tip along the trunk.</param>
+    /// <param name="along">The place, from the soil along the trunk; held between the soil and the tip.</param>
+    /// <returns>The thickness; the diameter itself for a trunk without a run.</returns>
+    public static Length ThicknessAt(Length diameter, Length run, Length along) => diameter * Thinning(run > Length.Zero ? along / run : 0);
+
     /// <summary>The radius of a trunk at a place along it, with its flare.</summary>
     /// <param name="diameter">Its diameter above the flare.</param>
     /// <param name="run">From the soil to the tip along the trunk.</param>
