@@ -9,6 +9,12 @@ internal static class CareRules
     /// <summary>Every rule, once.</summary>
     public static ImmutableArray<IRule> All { get; } =
     [
+        new CoilAngle(),
+        new WireTooThin(),
+        new WireTooThick(),
+        new BendTooSharp(),
+        new WireOnTooLong(),
+        new WireUnwatched(),
         new LateCut(),
         new TooMuchAtOnce(),
         new SacrificeInFront(),

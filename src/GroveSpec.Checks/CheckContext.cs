@@ -5,6 +5,7 @@ using GroveSpec.Craft.Care;
 using GroveSpec.Craft.Composition;
 using GroveSpec.Craft.Containers;
 using GroveSpec.Craft.Views;
+using GroveSpec.Craft.Wire;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
@@ -24,6 +25,7 @@ public sealed record CheckContext(Planting Planting, PlantingState State, IOrigi
     private FrontView? view;
     private TaskReckoning? reckoning;
     private ImmutableArray<Work>? work;
+    private ImmutableArray<WirePlan>? wires;
 
     /// <summary>What checks have told already, for those that might tell it again.</summary>
     internal OneFactOnce Facts { get; } = new();
@@ -42,6 +44,9 @@ public sealed record CheckContext(Planting Planting, PlantingState State, IOrigi
 
     /// <summary>The tasks with the trunks and species they are done to.</summary>
     internal ImmutableArray<Work> Work => work ??= WorkList.Of(Planting, Reckoning.Tasks);
+
+    /// <summary>Every wire on every trunk; worked out once for all rules.</summary>
+    internal ImmutableArray<WirePlan> Wires => wires ??= WirePlans.Of(State, Work);
 
     private PlantingState ByName => byName ??= NameOrder.Of(State);
 }

@@ -14,11 +14,12 @@ internal static class WorkDraft
     /// <param name="work">The work.</param>
     /// <param name="message">The sentence.</param>
     /// <param name="part">The part of the task that it is about; where null, what is said first of its time, or else its name.</param>
+    /// <param name="trunk">The one trunk of the work that it is about; where null, all of them.</param>
     /// <returns>The finding, about no trunk by name where the work is done to all, to which the rule adds what was measured.</returns>
-    public static Finding Of(CheckContext context, CheckDescription check, Work work, string message, Origin? part = null)
+    public static Finding Of(CheckContext context, CheckDescription check, Work work, string message, Origin? part = null, string? trunk = null)
     {
         var task = work.Dated.Task;
-        ImmutableArray<string> trunks = work.IsOfAll ? [] : [.. work.Trunks.Order(StringComparer.Ordinal)];
+        ImmutableArray<string> trunks = trunk is not null ? [trunk] : work.IsOfAll ? [] : [.. work.Trunks.Order(StringComparer.Ordinal)];
         return new Finding
         {
             Check = check,

@@ -43,13 +43,7 @@ internal sealed class SacrificeKept : IRule
         }
 
         var name = work.Dated.Task.Name;
-        var names = context.Planting.Tasks.Select(task => task.Name).ToHashSet(StringComparer.Ordinal);
-        var own = name + "-off";
-        for (var number = 2; names.Contains(own); number++)
-        {
-            own = string.Create(CultureInfo.InvariantCulture, $"{name}-off-{number}");
-        }
-
+        var own = FreeName.Of(context, name + "-off");
         return [new Remedy($"add a task that takes it off {removal}", [context.Origins.WriteBehind(work.Dated.Task.Origin, $"task {own} remove-sacrifice of {name} {removal}")])];
     }
 

@@ -1,0 +1,31 @@
+using GroveSpec.Checks.Judging;
+using GroveSpec.Model.Judgement;
+
+namespace GroveSpec.Checks.Rules;
+
+/// <summary>A wire that is thin against its trunk.</summary>
+internal sealed class WireTooThin : IRule
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } = new()
+    {
+        Name = "wire-too-thin",
+        Severity = Severity.Hint,
+        Limit = new(25, ToleranceUnit.Percent, 5, 33),
+        Meaning = "A wire is thin against the trunk where it works.",
+        Explanation = "Common practice takes a wire of about a third of the trunk's thickness, measured where it bends. Thinner wire lets the trunk spring back, and is then wound too close to make up for it. Two wires side by side, and copper, are taken as the one aluminium wire that bends as hard. The third is not a result of mechanics: the finding shows the bending moments beside it, for comparison, and what they leave out.",
+        Source = "common practice; plastic moment of a round bar; green wood from FPL-GTR-190",
+    };
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(CheckContext context, double limit)
+    {
+        foreach (var plan in WireDraft.Open(context))
+        {
+            if (plan is { Stated: not null, Share: { } share } && share.Percent < limit)
+            {
+                yield return WireDraft.OfSize(context, Description, plan, limit, other => other.Percent >= limit);
+            }
+        }
+    }
+}
