@@ -30,13 +30,13 @@ public static class WireWording
 
     /// <summary>A bending moment.</summary>
     /// <param name="moment">The moment.</param>
-    /// <returns>Such as "45 N mm", or from a thousand on "1.2 N m".</returns>
-    public static string Say(BendingMoment moment) => moment.NewtonMillimetres switch
+    /// <returns>In newton metres with two figures, such as "0.045 N m" or "12 N m".</returns>
+    public static string Say(BendingMoment moment)
     {
-        < 9.95 => LengthWording.Say(moment.NewtonMillimetres, 1) + " N mm",
-        < 1000 => LengthWording.Say(moment.NewtonMillimetres, 0) + " N mm",
-        var large => LengthWording.Say(large / 1000, large < 9950 ? 1 : 0) + " N m",
-    };
+        var metres = moment.NewtonMillimetres / 1000;
+        var decimals = metres > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(metres)), 0, 6) : 0;
+        return LengthWording.Say(metres, decimals) + " N m";
+    }
 
     private static string Count(int strands) => strands switch
     {

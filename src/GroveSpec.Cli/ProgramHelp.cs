@@ -27,6 +27,7 @@ internal static class ProgramHelp
           check     tells what is wrong with plantings
           draw      draws them: plan, front, timeline
           calendar  tells what is due, and writes it for a telephone
+          wiring    tells what wire to cut, how to wind it, and when to look
           stand     tells how natural spacing and sizes are
           book      makes one page of everything, ready to print
           tidy      prints them in the usual layout

@@ -35,6 +35,12 @@ public sealed class SampleTests
     }
 
     [Theory]
+    [InlineData("coil-angle")]
+    [InlineData("wire-too-thin")]
+    [InlineData("wire-too-thick")]
+    [InlineData("bend-too-sharp")]
+    [InlineData("wire-on-too-long")]
+    [InlineData("wire-unwatched")]
     [InlineData("late-cut")]
     [InlineData("too-much-at-once")]
     [InlineData("sacrifice-in-front")]

@@ -50,6 +50,6 @@ internal static class WireDraft
             : "Every wire sold is thicker: bend it by hand and hold it with raffia or a soft tie instead.";
 
     private static string Balance(WirePlan plan) => plan.Bend is { } bend
-        ? $" For comparison only: green and springy, the wood would push back with about {WireWording.Say(bend.OfWood.Usual)} at this bend, and the wire bears {WireWording.Say(bend.OfWire)}. Wood yields and creeps, which this leaves out, and no figure promises that a wire holds."
+        ? $" For comparison only: at this bend {bend.Wood.Wood} pushes back with about {WireWording.Say(bend.OfWood.Usual)} in a laboratory, and the wire bears {WireWording.Say(bend.OfWire)}. Living wood yields and creeps, which this leaves out, and no figure promises that a wire holds."
         : " No figure promises that a wire holds.";
 }

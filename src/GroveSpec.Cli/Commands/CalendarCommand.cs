@@ -92,7 +92,7 @@ internal sealed class CalendarCommand : GroveCommand
         var search = InputSearch.Find(names, terminal.Folder);
         var folder = FolderOf(appointments, 1, search, terminal);
         var pictureFolder = FolderOf(pictures, search.Files.Count, search, terminal);
-        RefuseSame(path, appointments, pictures, search, terminal);
+        Delivery.RefuseSame([path, appointments, pictures], search.Files, terminal);
 
         var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
         var run = new FileRun(search, terminal);
@@ -120,8 +120,7 @@ internal sealed class CalendarCommand : GroveCommand
                     WriteTimeline(file, assessment, pictures, pictureFolder, form, measures, search, terminal);
                 }
 
-                // A file of shared roles and limits is no planting, and has no year.
-                if (assessment.Planting.Name is not null || !assessment.Planting.Trunks.IsEmpty || !assessment.Planting.Tasks.IsEmpty || search.Files.Count == 1)
+                if (PlantingReading.IsPlanting(assessment) || search.Files.Count == 1)
                 {
                     read.Add(assessment);
                 }
@@ -198,28 +197,4 @@ internal sealed class CalendarCommand : GroveCommand
 
     private static OutputFolder? FolderOf(string? path, int results, InputSearch search, Terminal terminal) =>
         path is not (null or InputFile.StandardInput) && OutputFolder.IsMeant(path, terminal.Folder, results) ? new OutputFolder(path, search.Files, terminal) : null;
-
-    /// <summary>Refuses an output that is a planting, or that two options name.</summary>
-    private static void RefuseSame(string? report, string? appointments, string? pictures, InputSearch search, Terminal terminal)
-    {
-        var taken = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var path in new[] { report, appointments, pictures })
-        {
-            if (path is null or InputFile.StandardInput)
-            {
-                continue;
-            }
-
-            var full = Path.GetFullPath(path, terminal.Folder);
-            if (!Directory.Exists(full) && !Path.EndsInDirectorySeparator(path) && !taken.Add(full))
-            {
-                throw new UsageException($"{HarmlessText.OneLine(path)} is named for two things, and the one would overwrite the other. Name a file for each.");
-            }
-
-            if (!Directory.Exists(full))
-            {
-                Delivery.RefuseInputs(path, search.Files, terminal);
-            }
-        }
-    }
 }

@@ -7,6 +7,7 @@ using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
+using GroveSpec.Drawing.Wire;
 using GroveSpec.Publishing.Faces;
 using GroveSpec.Publishing.Raster;
 
@@ -15,7 +16,7 @@ namespace GroveSpec.Cli.Commands;
 /// <summary>Draws plantings.</summary>
 internal sealed class DrawCommand : GroveCommand
 {
-    private readonly Option<string?> view = new("--view") { HelpName = "plan|front|timeline" };
+    private readonly Option<string?> view = new("--view") { HelpName = "plan|front|timeline|wiring" };
     private readonly Option<string?> format = new("--format") { HelpName = "svg|png|pdf" };
     private readonly Option<string?> paper = new("--paper") { HelpName = "drawing|a4|letter" };
     private readonly Option<bool> bearings = new("--bearings");
@@ -45,7 +46,8 @@ internal sealed class DrawCommand : GroveCommand
           grovespec draw . --view plan --format png --output drawings/
 
         --view VIEW      plan, from above; front, from the viewer's place; timeline, the
-                         work through the seasons. Without it: plan
+                         work through the seasons; wiring, each wired trunk with its
+                         turns, for the bench. Without it: plan
         --format FORM    svg, png or pdf. Without it: what the output's name ends in, else svg
         --output PATH    a file, or a folder for several; standard output if left out
         --bearings       draws a dial of bearings round the plan
@@ -67,9 +69,9 @@ internal sealed class DrawCommand : GroveCommand
     public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
     {
         var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
-        var seen = SharedOptions.Choose("--view", parsed.GetValue(view) ?? "plan", [("plan", PictureView.Plan), ("front", PictureView.Front), ("timeline", PictureView.Timeline)]);
+        var seen = SharedOptions.Choose("--view", parsed.GetValue(view) ?? "plan", [("plan", PictureView.Plan), ("front", PictureView.Front), ("timeline", PictureView.Timeline), ("wiring", PictureView.Wiring)]);
         var form = PictureFile.FormatOf(parsed.GetValue(format), path);
-        var page = PaperOf(parsed.GetValue(paper), form);
+        var page = PictureFile.PageOf(parsed.GetValue(paper), form);
         var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
         var options = new DrawingOptions
         {
@@ -130,25 +132,17 @@ internal sealed class DrawCommand : GroveCommand
         {
             PictureView.Front => FrontPlate.Draw(subject, options),
             PictureView.Timeline => TimelinePlate.Draw(subject, options),
+            PictureView.Wiring => WirePlate.Draw(subject, options),
             _ => PlanPlate.Draw(subject, options),
         };
         return PictureFile.Render(svg, form, page);
-    }
-
-    private static PdfPage PaperOf(string? written, PictureFormat form)
-    {
-        if (written is not null && form != PictureFormat.Pdf)
-        {
-            throw new UsageException("--paper is for PDF; say --format pdf, or leave it out.");
-        }
-
-        return SharedOptions.Choose("--paper", written ?? "drawing", [("drawing", PdfPage.Drawing), ("a4", PdfPage.A4), ("letter", PdfPage.Letter)]);
     }
 
     private static string Word(PictureView view) => view switch
     {
         PictureView.Front => "front",
         PictureView.Timeline => "timeline",
+        PictureView.Wiring => "wiring",
         _ => "plan",
     };
 }

@@ -11,4 +11,7 @@ internal enum PictureView
 
     /// <summary>Its work through the seasons.</summary>
     Timeline,
+
+    /// <summary>Its wire, for the bench.</summary>
+    Wiring,
 }

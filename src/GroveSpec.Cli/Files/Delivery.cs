@@ -52,6 +52,36 @@ internal static class Delivery
         }
     }
 
+    /// <summary>Refuses an output that is one of the inputs, or that two options name.</summary>
+    /// <param name="outputs">What stands behind the options; null for one that was left out. Folders may be named twice.</param>
+    /// <param name="inputs">The inputs.</param>
+    /// <param name="terminal">Where relative paths start from.</param>
+    /// <exception cref="UsageException">One of them is.</exception>
+    public static void RefuseSame(ReadOnlySpan<string?> outputs, IReadOnlyList<InputFile> inputs, Terminal terminal)
+    {
+        var taken = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var path in outputs)
+        {
+            if (path is null or InputFile.StandardInput)
+            {
+                continue;
+            }
+
+            var full = Path.GetFullPath(path, terminal.Folder);
+            if (Directory.Exists(full))
+            {
+                continue;
+            }
+
+            if (!Path.EndsInDirectorySeparator(path) && !taken.Add(full))
+            {
+                throw new UsageException($"{HarmlessText.OneLine(path)} is named for two things, and the one would overwrite the other. Name a file for each.");
+            }
+
+            RefuseInputs(path, inputs, terminal);
+        }
+    }
+
     private static void WriteStandard(ReadOnlySpan<byte> content, Terminal terminal)
     {
         try

@@ -32,6 +32,21 @@ internal static class PictureFile
         };
     }
 
+    /// <summary>The page of a PDF that was asked for, else one as large as the drawing.</summary>
+    /// <param name="written">What stands behind <c>--paper</c>; null where it was left out.</param>
+    /// <param name="form">The form in which the drawing is written.</param>
+    /// <returns>The page.</returns>
+    /// <exception cref="UsageException">There is no such page, or the form has none.</exception>
+    public static PdfPage PageOf(string? written, PictureFormat form)
+    {
+        if (written is not null && form != PictureFormat.Pdf)
+        {
+            throw new UsageException("--paper is for PDF; name a .pdf file, or leave it out.");
+        }
+
+        return SharedOptions.Choose("--paper", written ?? "drawing", [("drawing", PdfPage.Drawing), ("a4", PdfPage.A4), ("letter", PdfPage.Letter)]);
+    }
+
     /// <summary>A form's word, which is also the ending of its files.</summary>
     /// <param name="form">The form.</param>
     /// <returns>The word.</returns>

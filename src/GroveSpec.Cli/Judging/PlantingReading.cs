@@ -19,6 +19,12 @@ internal sealed class PlantingReading(Terminal terminal, LocalDate? day, UnitSys
     /// <summary>The texts that were read, those that plantings use included.</summary>
     public SourceLibrary Sources { get; } = new();
 
+    /// <summary>Whether a file describes a planting, which one of shared roles and limits does not.</summary>
+    /// <param name="assessment">What is known of it.</param>
+    /// <returns>True where it has a name, trunks or work.</returns>
+    public static bool IsPlanting(Assessment assessment) =>
+        assessment.Planting.Name is not null || !assessment.Planting.Trunks.IsEmpty || !assessment.Planting.Tasks.IsEmpty;
+
     /// <summary>Reads and judges one.</summary>
     /// <param name="file">The file.</param>
     /// <returns>All that is known of it.</returns>

@@ -41,5 +41,5 @@ public sealed record GreenWood(string Wood, Stress Softest, Stress Usual, Stress
     }
 
     private static GreenWood OfTests(string wood, double rupture, double elasticity) =>
-        new($"green {wood}", new Stress(elasticity * (1 - Spread)), new Stress(elasticity), new Stress(elasticity * (1 + Spread)), new Proportion(rupture / elasticity), IsOfGenus: true);
+        new($"green wood of {wood}", new Stress(elasticity * (1 - Spread)), new Stress(elasticity), new Stress(elasticity * (1 + Spread)), new Proportion(rupture / elasticity), IsOfGenus: true);
 }

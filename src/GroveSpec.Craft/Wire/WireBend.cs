@@ -24,7 +24,7 @@ public sealed record WireBend
     /// <summary>The limit of the species' profile; null when it has none.</summary>
     public Proportion? SpeciesLimit { get; init; }
 
-    /// <summary>What the wood bears while it is green and springy: of its softest, usual and stiffest.</summary>
+    /// <summary>What green wood pushes back with at this strain, and at most at the strain at which it breaks in a test: of its softest, usual and stiffest.</summary>
     public required (BendingMoment Softest, BendingMoment Usual, BendingMoment Stiffest) OfWood { get; init; }
 
     /// <summary>The most that the wire bears, straight and as soft as it was bought.</summary>

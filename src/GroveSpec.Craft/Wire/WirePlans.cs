@@ -162,6 +162,9 @@ public static class WirePlans
         var (wood, material, limit) = (GreenWood.Of(plan.Kind), WireMaterial.Of(wire.Metal), plan.Kind.Profile?.BendLimit?.Value);
         var radius = Bending.Radius(over, bend.Angle);
         var strain = Bending.OuterFibreStrain(thickness, radius);
+
+        // Springy wood bears no more than that at which it breaks in a test.
+        var borne = strain < wood.BreakingStrain ? strain : wood.BreakingStrain;
         return new WireBend
         {
             Stated = bend,
@@ -170,9 +173,9 @@ public static class WirePlans
             Strain = strain,
             Wood = wood,
             SpeciesLimit = limit,
-            OfWood = (Bending.OfWood(wood.Softest, strain, thickness), Bending.OfWood(wood.Usual, strain, thickness), Bending.OfWood(wood.Stiffest, strain, thickness)),
+            OfWood = (Bending.OfWood(wood.Softest, borne, thickness), Bending.OfWood(wood.Usual, borne, thickness), Bending.OfWood(wood.Stiffest, borne, thickness)),
             OfWire = Bending.OfWires(material.Yield, wire.Diameter, wire.Strands),
-            Balancing = thickness * Bending.BalancingShare(strain, wood.Usual, material.Yield, 1),
+            Balancing = thickness * Bending.BalancingShare(borne, wood.Usual, material.Yield, 1),
             KeptAlone = Bending.KeptAlone(material, wire.Diameter, radius),
             LengthForReference = Bending.LengthFor(thickness, bend.Angle, limit ?? wood.BreakingStrain),
         };

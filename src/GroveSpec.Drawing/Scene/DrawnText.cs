@@ -165,7 +165,7 @@ internal static class DrawnText
     }
 
     // A full stop or comma may follow.
-    private static bool IsUnit(string word) => word.AsSpan().TrimEnd(".,;:)") is "mm" or "cm" or "m" or "in" or "ft" or "deg" or "%";
+    private static bool IsUnit(string word) => word.AsSpan().TrimEnd(".,;:)") is "mm" or "cm" or "m" or "in" or "ft" or "deg" or "%" or "g" or "N";
 
     private static bool IsPlain(string text)
     {

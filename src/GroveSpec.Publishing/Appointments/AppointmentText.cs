@@ -1,9 +1,9 @@
 using System.Text;
 using GroveSpec.Binding;
 using GroveSpec.Craft.Calendar;
+using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
 using GroveSpec.Model.Tasks;
-using GroveSpec.Publishing.Book;
 
 namespace GroveSpec.Publishing.Appointments;
 

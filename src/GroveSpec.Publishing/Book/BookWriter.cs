@@ -4,6 +4,8 @@ using System.Text;
 using GroveSpec.Binding;
 using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
+using GroveSpec.Drawing.Wire;
+using GroveSpec.Model.Tasks;
 using GroveSpec.Publishing.Faces;
 
 namespace GroveSpec.Publishing.Book;
@@ -99,6 +101,11 @@ public static class BookWriter
         if (!planting.Planting.Tasks.IsEmpty)
         {
             WritePlate(body, styles, TimelinePlate.Draw(subject, drawing with { IdPrefix = $"p{index + 1}-year-", Heading = "Through the year" }));
+        }
+
+        if (planting.Planting.Tasks.Any(task => task.Kind.Value == TaskKind.Wire))
+        {
+            WritePlate(body, styles, WirePlate.Draw(subject, drawing with { IdPrefix = $"p{index + 1}-wire-", Heading = "On the bench" }));
         }
 
         body.Raw("</div>\n");

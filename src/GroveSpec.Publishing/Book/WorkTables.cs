@@ -1,5 +1,6 @@
 using GroveSpec.Binding;
 using GroveSpec.Craft.Calendar;
+using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
 
 namespace GroveSpec.Publishing.Book;

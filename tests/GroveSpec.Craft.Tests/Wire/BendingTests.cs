@@ -76,12 +76,12 @@ public sealed class BendingTests
 
     [Theory]
     // FPL-GTR-190, table 5-3a, green: modulus of rupture over modulus of elasticity.
-    [InlineData("ulmus-parvifolia", "green American elm", 0.0065)]
-    [InlineData("acer-palmatum", "green red maple", 0.0055)]
-    [InlineData("fagus-crenata", "green American beech", 0.0062)]
-    [InlineData("larix-kaempferi", "green tamarack", 0.0059)]
-    [InlineData("juniperus-chinensis", "green eastern redcedar", 0.0107)]
-    [InlineData("pinus-thunbergii", "green red pine", 0.0045)]
+    [InlineData("ulmus-parvifolia", "green wood of American elm", 0.0065)]
+    [InlineData("acer-palmatum", "green wood of red maple", 0.0055)]
+    [InlineData("fagus-crenata", "green wood of American beech", 0.0062)]
+    [InlineData("larix-kaempferi", "green wood of tamarack", 0.0059)]
+    [InlineData("juniperus-chinensis", "green wood of eastern redcedar", 0.0107)]
+    [InlineData("pinus-thunbergii", "green wood of red pine", 0.0045)]
     public void A_species_is_held_against_a_wood_of_its_genus(string species, string wood, double strain)
     {
         var green = GreenWood.Of(new TreeKind(species, null, TreeYear.Of(new Planting(), species)));

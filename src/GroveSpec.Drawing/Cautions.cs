@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using GroveSpec.Model;
 using GroveSpec.Model.Tasks;
 
-namespace GroveSpec.Publishing.Book;
+namespace GroveSpec.Drawing;
 
 /// <summary>
 /// The usual cautions for the work that a planting holds. They name no dose and promise nothing; where a rule or a
