@@ -14,7 +14,7 @@ internal sealed class WireTooThick : IRule
         Limit = new(45, ToleranceUnit.Percent, 34, 100),
         Meaning = "A wire is thick against the trunk where it works.",
         Explanation = "Common practice takes a wire of about a third of the trunk's thickness, measured where it bends. Thicker wire is hard to lay without crushing the bark, and it bends the trunk where the hand bends the wire. Two wires side by side, and copper, are taken as the one aluminium wire that bends as hard.",
-        Source = "common practice; plastic moment of a round bar; green wood from FPL-GTR-190",
+        Source = "common practice for the third; two wires and copper by the plastic moment of a round bar, σd³/6, with yield stresses from a datasheet of soft aluminium and, for annealed copper, from Smithells Metals Reference Book; green wood from FPL-GTR-190 (Wood Handbook), table 5-3a",
     };
 
     /// <inheritdoc/>

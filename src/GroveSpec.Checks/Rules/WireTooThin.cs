@@ -14,7 +14,7 @@ internal sealed class WireTooThin : IRule
         Limit = new(25, ToleranceUnit.Percent, 5, 33),
         Meaning = "A wire is thin against the trunk where it works.",
         Explanation = "Common practice takes a wire of about a third of the trunk's thickness, measured where it bends. Thinner wire lets the trunk spring back, and is then wound too close to make up for it. Two wires side by side, and copper, are taken as the one aluminium wire that bends as hard. The third is not a result of mechanics: the finding shows the bending moments beside it, for comparison, and what they leave out.",
-        Source = "common practice; plastic moment of a round bar; green wood from FPL-GTR-190",
+        Source = "common practice for the third; two wires and copper by the plastic moment of a round bar, σd³/6, with yield stresses from a datasheet of soft aluminium and, for annealed copper, from Smithells Metals Reference Book; green wood from FPL-GTR-190 (Wood Handbook), table 5-3a",
     };
 
     /// <inheritdoc/>
