@@ -1,5 +1,5 @@
-using GroveSpec.Craft.Care;
 using GroveSpec.Craft.Calendar;
+using GroveSpec.Craft.Care;
 using GroveSpec.Craft.Wire;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
