@@ -12,6 +12,7 @@ public sealed class DrawCommandTests : IDisposable
     [InlineData("plan")]
     [InlineData("front")]
     [InlineData("timeline")]
+    [InlineData("wiring")]
     public void Each_view_is_a_well_formed_drawing_and_the_same_each_time(string view)
     {
         work.Write("a.grove", Plantings.InLine);

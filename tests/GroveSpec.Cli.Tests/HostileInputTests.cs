@@ -66,7 +66,7 @@ public sealed class HostileInputTests : IDisposable
             Assert.Equal(JsonValueKind.Object, document.RootElement.ValueKind);
         }
 
-        foreach (var view in new[] { "plan", "front", "timeline" })
+        foreach (var view in new[] { "plan", "front", "timeline", "wiring" })
         {
             var answer = work.Run("draw", "a.grove", "--view", view);
             Assert.True(answer.Status is ExitStatus.Good or ExitStatus.Findings, answer.Errors);
@@ -89,6 +89,10 @@ public sealed class HostileInputTests : IDisposable
         var appointments = work.Run("calendar", "a.grove", "--ics", "-", "--on", "2027-05-01");
         Assert.True(appointments.Status is ExitStatus.Good or ExitStatus.Findings, appointments.Errors);
         Assert.DoesNotContain(appointments.Output, letter => char.IsControl(letter) && letter is not ('\r' or '\n' or '\t'));
+
+        var wires = work.Run("wiring", "a.grove");
+        Assert.True(wires.Status is ExitStatus.Good or ExitStatus.Findings, wires.Errors);
+        Assert.DoesNotContain(wires.Output, letter => (char.IsControl(letter) && letter != '\n') || letter is >= '\u202a' and <= '\u202e');
 
         var stands = work.Run("stand", "a.grove");
         Assert.True(stands.Status is ExitStatus.Good or ExitStatus.Findings, stands.Errors);

@@ -3,6 +3,7 @@ using GroveSpec.Binding;
 using GroveSpec.Binding.Use;
 using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
+using GroveSpec.Drawing.Wire;
 using GroveSpec.Syntax.Parsing;
 using GroveSpec.Syntax.Printing;
 using GroveSpec.Syntax.Text;
@@ -40,6 +41,7 @@ public sealed class WholeWayTests
                     var subject = new DrawingSubject(assessment.State, assessment.Findings);
                     Assert.EndsWith("</svg>", PlanPlate.Draw(subject, DrawingOptions.Default).TrimEnd(), StringComparison.Ordinal);
                     Assert.EndsWith("</svg>", FrontPlate.Draw(subject, DrawingOptions.Default).TrimEnd(), StringComparison.Ordinal);
+                    Assert.EndsWith("</svg>", WirePlate.Draw(subject, DrawingOptions.Default).TrimEnd(), StringComparison.Ordinal);
                     Assert.EndsWith("</svg>", TimelinePlate.Draw(subject, DrawingOptions.Default).TrimEnd(), StringComparison.Ordinal);
                 }
             }

@@ -2,6 +2,7 @@ using GroveSpec.Binding;
 using GroveSpec.Binding.Use;
 using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
+using GroveSpec.Drawing.Wire;
 using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Conformance.Tests.Drawn;
@@ -10,7 +11,7 @@ namespace GroveSpec.Conformance.Tests.Drawn;
 internal static class Plates
 {
     /// <summary>The views there are.</summary>
-    public static readonly string[] Views = ["plan", "front", "timeline"];
+    public static readonly string[] Views = ["plan", "front", "timeline", "wiring"];
 
     /// <summary>Reads, binds and checks a text that uses no other file.</summary>
     /// <param name="text">The text.</param>
@@ -39,6 +40,7 @@ internal static class Plates
         {
             "plan" => PlanPlate.Draw(subject, options),
             "front" => FrontPlate.Draw(subject, options),
+            "wiring" => WirePlate.Draw(subject, options),
             _ => TimelinePlate.Draw(subject, options),
         };
     }

@@ -1,6 +1,8 @@
+using GroveSpec.Model.Tasks;
+
 namespace GroveSpec.Conformance.Tests.Drawn;
 
-/// <summary>Every view of every sample.</summary>
+/// <summary>Every view of every sample; the sheet of wire only of those that have any.</summary>
 internal static class SampleDrawings
 {
     /// <summary>As the command draws them.</summary>
@@ -14,6 +16,7 @@ internal static class SampleDrawings
         .. from sample in SampleFile.All
            let subject = Plates.SubjectOfFile(sample.Path)
            from view in Plates.Views
+           where view != "wiring" || subject.State.Planting.Tasks.Any(task => task.Kind.Value == TaskKind.Wire)
            select new SampleDrawing(sample.Name, view, Plates.Draw(view, subject, faceRules)),
     ];
 }

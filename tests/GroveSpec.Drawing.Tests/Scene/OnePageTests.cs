@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using GroveSpec.Drawing.Tests.Timeline;
 using GroveSpec.Drawing.Timeline;
+using GroveSpec.Drawing.Wire;
 using NodaTime;
 using Xunit;
 
@@ -15,6 +16,7 @@ public sealed partial class OnePageTests
         PlanPlate.Draw(Plantings.SaltBank(), DrawingOptions.Default),
         FrontPlate.Draw(Plantings.SaltBank(), DrawingOptions.Default),
         TimelinePlate.Draw(new DrawingSubject(SaltBank.Planting().StateOn(new LocalDate(2026, 11, 25)), []), DrawingOptions.Default),
+        WirePlate.Draw(new DrawingSubject(SaltBank.Planting().StateOn(new LocalDate(2026, 11, 25)), []), DrawingOptions.Default),
     ];
 
     [Fact]
