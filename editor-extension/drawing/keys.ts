@@ -17,7 +17,7 @@ const arrows: Readonly<Record<string, readonly [right: number, up: number]>> = {
 
 /**
  * What a key asks for; undefined for one that is left to the page and the editor.
- * In the plan a step is 1 mm, with Shift 10 mm; in the front 1 or 5 degrees of lean, and 5 or 20 mm of height; in the timeline 1 day, with Shift 7.
+ * In the plan a step is 1 mm, with Shift 10 mm; in the front 1 or 5 degrees of lean, and 5 or 20 mm of height; in the timeline 1 day, with Shift 7. Nothing is moved in the sheet of wire.
  */
 export function keyAction({ key, altKey, ctrlKey, metaKey, shiftKey }: Key, view: View): KeyAction | undefined {
   const isCommand = ctrlKey || metaKey;
@@ -27,6 +27,10 @@ export function keyAction({ key, altKey, ctrlKey, metaKey, shiftKey }: Key, view
     if (altKey && !isCommand) {
       if (view === "timeline") {
         return right === 0 ? undefined : { type: "days", days: right * (shiftKey ? 7 : 1) };
+      }
+
+      if (view === "wiring") {
+        return undefined;
       }
 
       return view === "front" ? { type: "step", right: right * (shiftKey ? 5 : 1), back: up * (shiftKey ? 20 : 5) } : { type: "step", right: right * (shiftKey ? 10 : 1), back: up * (shiftKey ? 10 : 1) };

@@ -47,6 +47,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     vscode.commands.registerCommand("grovespec.showPlan", (uri: unknown) => show("plan", uri)),
     vscode.commands.registerCommand("grovespec.showFront", (uri: unknown) => show("front", uri)),
     vscode.commands.registerCommand("grovespec.showTimeline", (uri: unknown) => show("timeline", uri)),
+    vscode.commands.registerCommand("grovespec.showWiring", (uri: unknown) => show("wiring", uri)),
     vscode.commands.registerCommand("grovespec.firstPlanting", beginFirstPlanting),
     vscode.commands.registerCommand("grovespec.restartServer", () => started.restart()),
     // A file that another takes in may change how that one is drawn, so each change draws all that are open.

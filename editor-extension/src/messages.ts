@@ -1,9 +1,9 @@
 /** What the extension and the page of a drawing say to each other. Ids of facts are opaque: they come from the server and go back to it. */
 
-/** The three plates. */
-export const views = ["plan", "front", "timeline"] as const;
+/** The plates. */
+export const views = ["plan", "front", "timeline", "wiring"] as const;
 
-/** One of the three plates. */
+/** One of the plates. */
 export type View = (typeof views)[number];
 
 /** Whether something from outside names a plate. */

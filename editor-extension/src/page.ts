@@ -37,6 +37,7 @@ export const pageText = (parts: PageParts): string => `<!DOCTYPE html>
 <button type="button" role="tab" id="view-plan" data-view="plan" aria-controls="stage" aria-selected="false" tabindex="-1">Plan</button>
 <button type="button" role="tab" id="view-front" data-view="front" aria-controls="stage" aria-selected="false" tabindex="-1">Front</button>
 <button type="button" role="tab" id="view-timeline" data-view="timeline" aria-controls="stage" aria-selected="false" tabindex="-1">Timeline</button>
+<button type="button" role="tab" id="view-wiring" data-view="wiring" aria-controls="stage" aria-selected="false" tabindex="-1">Wire</button>
 </div>
 <div id="glass" role="group" aria-label="Size">
 <button type="button" id="farther" aria-label="Farther" title="Farther (-)">−</button>

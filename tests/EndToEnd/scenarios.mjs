@@ -133,6 +133,9 @@ scenario("The drawing beside the text leads to lines, lights up what the caret s
   await window.drawing().locator("#view-timeline").click();
   await window.drawing().locator("#sheet svg.gs-timeline").waitFor();
   await window.drawing().locator("#view-timeline[aria-selected=true]").waitFor();
+  await window.drawing().locator("#view-wiring").click();
+  await window.drawing().locator("#sheet svg.gs-wiring").waitFor();
+  await shot("wire");
 });
 
 scenario("A trunk taken hold of in the plan changes the text and what is found, and one undo brings all back", { files: { "two-paths.grove": lineOfThree }, settings: dark }, async (window, shot) => {

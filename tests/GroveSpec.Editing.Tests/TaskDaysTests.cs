@@ -46,6 +46,17 @@ public sealed class TaskDaysTests
     }
 
     [Fact]
+    public void A_wire_says_what_to_cut_for_each_of_its_trunks()
+    {
+        // 150 mm at 50° are 150 / cos 50° = 233.4 mm.
+        var wired = Year.Replace("in late autumn 2026\n", "in late autumn 2026 with aluminium 6 mm, span 50 to 200 mm\n", StringComparison.Ordinal);
+        var known = Explainer.At(Read(wired), wired.IndexOf("task W1", StringComparison.Ordinal) + 5)!;
+        var said = Assert.Single(known.Lines, line => line.StartsWith("On A: ", StringComparison.Ordinal));
+        Assert.StartsWith("On A: Aluminium of 6 mm, ", said, StringComparison.Ordinal);
+        Assert.Contains("233 mm round the trunk from 50 mm to 200 mm", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_done_no_longer_follows_from_its_plan()
     {
         var known = Explainer.At(Read(Year), Year.IndexOf("task D1", StringComparison.Ordinal) + 5)!;

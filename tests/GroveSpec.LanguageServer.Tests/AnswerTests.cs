@@ -365,6 +365,15 @@ public sealed class AnswerTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_sheet_of_wire_shows_the_wired_trunks_and_where_they_are_stated()
+    {
+        var drawn = (await editor.AskAsync("grovespec/draw", Of(("view", "wiring"))))!;
+        Assert.Contains("gs-wiring", (string)drawn["svg"]!, StringComparison.Ordinal);
+        Assert.Equal(["B", "C"], drawn["trunks"]!.AsArray().Select(trunk => (string?)trunk!["name"]));
+        Assert.Contains(drawn["places"]!.AsArray(), place => (string?)place!["origin"] == "task:W1" && Slice(place["selection"]!) == "W1");
+    }
+
+    [Fact]
     public async Task A_task_that_is_dragged_in_the_timeline_is_due_on_the_days_where_it_was_let_go()
     {
         var drawn = (await editor.AskAsync("grovespec/draw", Of(("view", "timeline"))))!;

@@ -28,6 +28,11 @@ test("In the timeline they move a task by a day or a week, and never up or down"
   expect(press("ArrowDown", {}, "timeline")).toEqual({ type: "walk", by: 1 });
 });
 
+test("In the sheet of wire nothing is moved, and the arrow keys walk", () => {
+  expect(press("ArrowRight", { alt: true }, "wiring")).toBeUndefined();
+  expect(press("ArrowRight", {}, "wiring")).toEqual({ type: "walk", by: 1 });
+});
+
 test("Plus, minus and zero size the sheet; Ctrl with an arrow key looks elsewhere", () => {
   expect([press("+"), press("="), press("-"), press("0")]).toEqual([{ type: "zoom", factor: 1.25 }, { type: "zoom", factor: 1.25 }, { type: "zoom", factor: 0.8 }, { type: "whole" }]);
   expect(press("ArrowRight", { ctrl: true })).toMatchObject({ type: "pan", right: -60 });

@@ -6,6 +6,7 @@ using GroveSpec.Craft.Wire;
 using GroveSpec.Drawing.Scene;
 using GroveSpec.Drawing.Timeline;
 using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
 
 namespace GroveSpec.Drawing.Wire;
 
@@ -28,7 +29,7 @@ public static class WirePlate
     public static string Draw(DrawingSubject subject, DrawingOptions options)
     {
         var planting = subject.State.Planting;
-        var plans = WirePlans.Of(subject.State, WorkList.Of(planting, TaskDates.Of(planting)));
+        var plans = PlansOf(subject.State);
         ImmutableArray<Card> cards = [.. plans.Select(plan => Card.Of(plan, subject, options.Units))];
         var foot = Foot(plans, subject, options);
         var (numbers, key) = KeyOf(subject, plans, options);
@@ -62,6 +63,13 @@ public static class WirePlate
         Plate.Close(svg);
         return svg.Finish();
     }
+
+    /// <summary>The trunks that the sheet shows.</summary>
+    /// <param name="state">The planting on a day.</param>
+    /// <returns>Their names.</returns>
+    public static IReadOnlySet<string> TrunksOf(PlantingState state) => PlansOf(state).Select(plan => plan.Trunk.Name).ToHashSet(StringComparer.Ordinal);
+
+    private static ImmutableArray<WirePlan> PlansOf(PlantingState state) => WirePlans.Of(state, WorkList.Of(state.Planting, TaskDates.Of(state.Planting)));
 
     private static string Description(ImmutableArray<WirePlan> plans)
     {

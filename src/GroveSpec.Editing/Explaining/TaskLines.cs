@@ -3,7 +3,10 @@ using System.Globalization;
 using GroveSpec.Binding;
 using GroveSpec.Binding.Names;
 using GroveSpec.Craft.Calendar;
+using GroveSpec.Craft.Care;
+using GroveSpec.Craft.Wire;
 using GroveSpec.Drawing.Timeline;
+using GroveSpec.Drawing.Wire;
 using GroveSpec.Model.Tasks;
 using GroveSpec.Model.Times;
 using NodaTime;
@@ -15,6 +18,7 @@ namespace GroveSpec.Editing.Explaining;
 internal static class TaskLines
 {
     private const int MostDays = 4;
+    private const int MostTrunks = 3;
 
     /// <summary>The days of a task, and where they come from.</summary>
     /// <param name="assessment">The file.</param>
@@ -63,7 +67,28 @@ internal static class TaskLines
             lines.Add($"Waiting on it: {string.Join(", ", followers)}.");
         }
 
+        if (task.Kind.Value == TaskKind.Wire)
+        {
+            lines.AddRange(Wires(assessment, task, all));
+        }
+
         return lines.ToImmutable();
+    }
+
+    /// <summary>What wire each trunk takes, in short; the sheet of wire says all of it.</summary>
+    private static IEnumerable<string> Wires(Assessment assessment, PlantingTask task, ImmutableArray<DatedTask> all)
+    {
+        var plans = WirePlans.Of(assessment.State, WorkList.Of(assessment.Planting, all)).Where(plan => ReferenceEquals(plan.Term.Wire.Dated.Task, task)).ToList();
+        foreach (var plan in plans.Take(MostTrunks))
+        {
+            var said = WireWords.Of(plan, assessment.Units).Where(line => line.Label is "Wire" or "Cut" or "Wind").Select(line => line.Text);
+            yield return $"On {plan.Trunk.Name}: {string.Join(" ", said)}";
+        }
+
+        if (plans.Count > MostTrunks)
+        {
+            yield return $"And {plans.Count - MostTrunks} trunks more.";
+        }
     }
 
     /// <summary>What a moment comes to; null for a day, which says it itself.</summary>

@@ -3,6 +3,7 @@ using GroveSpec.Checks;
 using GroveSpec.Craft.Views;
 using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
+using GroveSpec.Drawing.Wire;
 using GroveSpec.LanguageServer.Sessions;
 using GroveSpec.LanguageServer.Transport;
 using GroveSpec.Model.States;
@@ -34,7 +35,8 @@ internal static class DrawAnswer
             "plan" => PlanPlate.Draw(subject, options),
             "front" => FrontPlate.Draw(subject, options),
             "timeline" => TimelinePlate.Draw(subject, options),
-            _ => throw new RequestException(RequestException.InvalidParameters, "There are the views plan, front and timeline."),
+            "wiring" => WirePlate.Draw(subject, options),
+            _ => throw new RequestException(RequestException.InvalidParameters, "There are the views plan, front, timeline and wiring."),
         };
         return new(document.Version, svg, assessment.Planting.Name?.Value ?? Path.GetFileName(document.Key), [.. Places(document, svg)], Trunks(document, asked.View), asked.View == "timeline" ? [.. Tasks(document, subject)] : []);
     }
@@ -49,7 +51,8 @@ internal static class DrawAnswer
         var state = document.Assessment.State;
         var plan = view == "plan" ? PlanFrame.Of(state, OptionsOf(document)) : null;
         var front = view == "front" ? FrontFrame.Of(state) : null;
-        return [.. state.Trunks.Select(trunk => Trunk(document, trunk, GripOf(trunk, plan, front)))];
+        var shown = view == "wiring" ? WirePlate.TrunksOf(state) : null;
+        return [.. state.Trunks.Where(trunk => shown?.Contains(trunk.Name) ?? true).Select(trunk => Trunk(document, trunk, GripOf(trunk, plan, front)))];
     }
 
     private static (double X, double Y)? GripOf(TrunkState trunk, PlanFrame? plan, FrontFrame? front) => trunk.Place is not { } place ? null
