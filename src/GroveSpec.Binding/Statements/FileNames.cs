@@ -12,13 +12,13 @@ internal sealed class FileNames(BindingScope scope)
     private int? endOfRoles;
 
     /// <summary>The trunks.</summary>
-    public NameTable Trunks { get; } = new("trunk", scope.Tree.Statements.Length);
+    public NameTable Trunks { get; } = new("trunk", CountOf<Statement.Trunk>(scope.Tree));
 
     /// <summary>The roles, those of used files among them.</summary>
     public NameTable Roles { get; } = new("role");
 
     /// <summary>The tasks.</summary>
-    public NameTable Tasks { get; } = new("task");
+    public NameTable Tasks { get; } = new("task", CountOf<Statement.Task>(scope.Tree));
 
     /// <summary>The species profiles, those of used files among them.</summary>
     public NameTable Profiles { get; } = new("profile");
@@ -31,6 +31,18 @@ internal sealed class FileNames(BindingScope scope)
     /// <param name="name">The name where it is used.</param>
     /// <returns>The name.</returns>
     public string Role(NameSyntax name) => Roles.Resolve(name, scope, () => [NewRole(name.Text)]);
+
+    private static int CountOf<T>(SyntaxTree tree)
+        where T : Statement
+    {
+        var count = 0;
+        foreach (var statement in tree.Statements)
+        {
+            count += statement is T ? 1 : 0;
+        }
+
+        return count;
+    }
 
     private Remedy NewRole(string name)
     {

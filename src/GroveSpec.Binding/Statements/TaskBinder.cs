@@ -17,8 +17,11 @@ internal sealed class TaskBinder(BindingScope scope, FileNames names, bool isSou
 {
     private readonly DetailBinder detailBinder = new(scope);
 
-    // How often each part was said of the task that is being bound.
+    // Of the task that is being bound: how often each part was said, and what was taken.
     private readonly Dictionary<string, int> counts = new(StringComparer.Ordinal);
+    private readonly ImmutableArray<TimeClause>.Builder times = ImmutableArray.CreateBuilder<TimeClause>();
+    private readonly ImmutableArray<TaskDetail>.Builder details = ImmutableArray.CreateBuilder<TaskDetail>();
+    private readonly ImmutableArray<Stated<LocalDate>>.Builder done = ImmutableArray.CreateBuilder<Stated<LocalDate>>();
 
     /// <summary>Binds a task.</summary>
     /// <param name="statement">The statement.</param>
@@ -39,12 +42,12 @@ internal sealed class TaskBinder(BindingScope scope, FileNames names, bool isSou
         }
 
         var origin = scope.Origin("task:" + OriginTable.Piece(name.Text), statement);
-        var times = ImmutableArray.CreateBuilder<TimeClause>();
-        var details = ImmutableArray.CreateBuilder<TaskDetail>();
-        var done = ImmutableArray.CreateBuilder<Stated<LocalDate>>();
         Stated<string>? note = null;
         var timeBinder = new TimeBinder(scope, names, isSouthern);
         counts.Clear();
+        times.Clear();
+        details.Clear();
+        done.Clear();
         foreach (var clause in statement.Clauses)
         {
             var part = PartPlaces.NameOf(clause);

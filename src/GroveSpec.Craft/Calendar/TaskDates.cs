@@ -35,12 +35,14 @@ public static class TaskDates
         var waits = new ImmutableArray<string>[tasks.Length];
         var moments = new MomentDays(planting);
         var undated = new UndatedReason?[tasks.Length];
+        var named = new List<string>();
         for (var index = 0; index < tasks.Length; index++)
         {
-            ImmutableArray<string> named = [.. NamesWaitedOn(tasks[index])];
-            named = named.Length > 1 ? [.. named.Distinct(StringComparer.Ordinal)] : named;
-            waits[index] = named.RemoveAll(name => !byName.ContainsKey(name));
-            undated[index] = Reason(tasks[index], moments) ?? (waits[index].Length < named.Length ? UndatedReason.UnknownTask : null);
+            named.Clear();
+            AddNamesWaitedOn(tasks[index], named);
+            var known = named.RemoveAll(name => !byName.ContainsKey(name)) == 0;
+            waits[index] = named.Count > 1 ? [.. named.Distinct(StringComparer.Ordinal)] : [.. named];
+            undated[index] = Reason(tasks[index], moments) ?? (known ? null : UndatedReason.UnknownTask);
         }
 
         foreach (var index in WaitingOrder.InCircles(tasks, byName))
@@ -106,12 +108,9 @@ public static class TaskDates
         foreach (var clause in task.Times)
         {
             var (first, second) = MomentsOf(clause);
-            foreach (var moment in new[] { first, second })
+            if ((ReasonOf(first, first == second || clause is TimeClause.Until or TimeClause.After) ?? ReasonOf(second, asEnd: true)) is { } why)
             {
-                if (moment is not (null or Moment.OfTask) && moments.Of(moment, task, asEnd: moment == second || clause is TimeClause.Until or TimeClause.After).Undated is { } why)
-                {
-                    return why;
-                }
+                return why;
             }
 
             if (clause is TimeClause.Offset offset && Math.Max(Math.Abs((long)offset.Least), Math.Abs((long)offset.Most)) > MostYears * TurnsOfYear(offset.Unit))
@@ -123,6 +122,8 @@ public static class TaskDates
         return task.Times.IsEmpty ? UndatedReason.NoTime
             : repeats && task.Done.IsEmpty && !TaskNetwork.HasStart(task) && task.Target is not TaskTarget.OfTask ? UndatedReason.NoStart
             : null;
+
+        UndatedReason? ReasonOf(Moment? moment, bool asEnd) => moment is null or Moment.OfTask ? null : moments.Of(moment, task, asEnd).Undated;
     }
 
     private static long TurnsOfYear(TimeUnit unit) => unit switch
@@ -219,13 +220,13 @@ public static class TaskDates
         _ => (null, null),
     };
 
-    private static IEnumerable<string> NamesWaitedOn(PlantingTask task)
+    private static void AddNamesWaitedOn(PlantingTask task, List<string> names)
     {
         // What is done does not wait any longer, unless it comes again.
         var repeats = TaskNetwork.Repeats(task);
         if (!task.Done.IsEmpty && !repeats)
         {
-            yield break;
+            return;
         }
 
         foreach (var clause in task.Times)
@@ -233,18 +234,18 @@ public static class TaskDates
             var (first, second) = MomentsOf(clause);
             if (first is Moment.OfTask one)
             {
-                yield return one.Task;
+                names.Add(one.Task);
             }
 
             if (second is Moment.OfTask two)
             {
-                yield return two.Task;
+                names.Add(two.Task);
             }
         }
 
         if (repeats && !TaskNetwork.HasStart(task) && task.Target is TaskTarget.OfTask of)
         {
-            yield return of.Name.Value;
+            names.Add(of.Name.Value);
         }
     }
 }
