@@ -25,8 +25,8 @@ test("The page has one script, and it carries the nonce; no style stands in it",
 
 test("Each button and the stage can be reached by keyboard and has a name", () => {
   const text = pageText(parts);
-  expect(text.match(/<button/g)).toHaveLength(6);
-  expect(text.match(/role="tab"/g)).toHaveLength(3);
+  expect(text.match(/<button/g)).toHaveLength(7);
+  expect(text.match(/role="tab"/g)).toHaveLength(4);
   expect(text).toMatch(/id="stage" role="listbox" tabindex="0" aria-label=/);
   expect(text).toMatch(/role="status"/);
 });
