@@ -22,22 +22,19 @@ public sealed class AstronomyTests
     }
 
     [Fact]
-    public void Days_are_as_long_as_astronomy_says_within_eight_minutes_up_to_54_degrees()
+    public void Days_of_any_year_are_as_long_as_astronomy_says_within_eight_minutes_up_to_54_degrees()
     {
+        // The model for any year, which knows only the day's number.
         var days = Sky.Require().Days.Where(day => Math.Abs(day.Latitude) <= 54).ToList();
         Assert.True(days.Count > 7000);
-        Assert.All(days, day => Assert.InRange(DayLength.Of(new Angle(day.Latitude), day.Day).TotalHours - day.Hours, -0.13, 0.13));
+        Assert.All(days, day => Assert.InRange(DayLength.Of(new Angle(day.Latitude), day.Day.DayOfYear).TotalHours - day.Hours, -0.13, 0.13));
     }
 
     [Fact]
-    public void Up_to_66_degrees_days_are_as_long_as_astronomy_says_of_a_day_at_most_two_days_off()
+    public void Days_of_one_year_are_as_long_as_astronomy_says_within_eight_minutes_up_to_66_degrees()
     {
-        // Towards the polar circles a day makes a difference of many minutes; what is left at the equator is the sun's own disc, under 20 seconds.
-        const double Rest = 0.005;
-        Assert.All(Sky.Require().Days, day =>
-        {
-            var about = Enumerable.Range(-2, 5).Select(shift => DayLength.Of(new Angle(day.Latitude), day.Day.PlusDays(shift)).TotalHours).ToList();
-            Assert.InRange(day.Hours, about.Min() - Rest, about.Max() + Rest);
-        });
+        var days = Sky.Require().Days;
+        Assert.True(days.Count > 9000, $"{days.Count} days");
+        Assert.All(days, day => Assert.InRange(DayLength.Of(new Angle(day.Latitude), day.Day).TotalHours - day.Hours, -0.13, 0.13));
     }
 }

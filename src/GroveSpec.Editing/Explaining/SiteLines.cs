@@ -53,8 +53,8 @@ internal static class SiteLines
 
     private static void AddDays(ImmutableArray<string>.Builder lines, Angle latitude, bool isSouthern)
     {
-        // By any year: a leap year moves the solstice by less than a day.
-        var (june, december) = (DayLength.Of(latitude, new LocalDate(2027, 6, 21)), DayLength.Of(latitude, new LocalDate(2027, 12, 21)));
+        // The 21st of June and of December, of any year.
+        var (june, december) = (DayLength.Of(latitude, 172), DayLength.Of(latitude, 355));
         var (longest, shortest) = isSouthern ? (december, june) : (june, december);
         lines.Add($"The longest day, about 21 {(isSouthern ? "December" : "June")}, has {Hours(longest)} from sunrise to sunset; the shortest, about 21 {(isSouthern ? "June" : "December")}, {Hours(shortest)}.");
     }

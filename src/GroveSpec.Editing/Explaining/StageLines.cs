@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using GroveSpec.Craft.Calendar;
 using GroveSpec.Craft.Care;
+using GroveSpec.Craft.Year;
 using GroveSpec.Model;
+using GroveSpec.Model.Quantities;
 using GroveSpec.Model.Tasks;
 using GroveSpec.Model.Times;
 using NodaTime;
@@ -17,7 +19,7 @@ internal static class StageLines
     /// <param name="task">The task that names it, for its trees; null for the planting's own species.</param>
     /// <param name="stage">The stage.</param>
     /// <param name="year">The year.</param>
-    /// <returns>Two lines a species: its days, and where they come from.</returns>
+    /// <returns>The lines of each species: its days, where they come from, and how long the days then are.</returns>
     public static ImmutableArray<string> Of(Planting planting, PlantingTask? task, Stage stage, int year)
     {
         ImmutableArray<TreeKind> kinds = task is null
@@ -31,6 +33,10 @@ internal static class StageLines
             {
                 lines.Add(coming.DaysOfWidth == 0 ? $"{who}on {Day(coming.Days.Start)}." : string.Create(CultureInfo.InvariantCulture, $"{who}between {Day(coming.Days.Start)} and {Day(coming.Days.End)}, a band of {coming.DaysOfWidth} days."));
                 lines.Add(coming.Account);
+                if (planting.Site?.Latitude is { } latitude)
+                {
+                    lines.Add($"{who}the days are then {Hours(latitude.Value, coming.Days)} long.");
+                }
             }
             else
             {
@@ -39,6 +45,13 @@ internal static class StageLines
         }
 
         return lines.ToImmutable();
+    }
+
+    private static string Hours(Angle latitude, DateInterval days)
+    {
+        var (first, last) = (DayLength.Of(latitude, days.Start).TotalHours, DayLength.Of(latitude, days.End).TotalHours);
+        var (from, to) = (first.ToString("0.0", CultureInfo.InvariantCulture), last.ToString("0.0", CultureInfo.InvariantCulture));
+        return from == to ? $"{from} hours" : $"{from} to {to} hours";
     }
 
     private static string Day(LocalDate day) => day.ToString("d MMMM uuuu", CultureInfo.InvariantCulture);

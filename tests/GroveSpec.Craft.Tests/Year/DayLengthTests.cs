@@ -37,8 +37,22 @@ public sealed class DayLengthTests
         Assert.Equal(hours, DayLength.Of(new Angle(latitude), day).TotalHours, 0.13);
 
     [Fact]
-    public void The_first_of_March_is_a_day_later_in_a_leap_year() =>
-        Assert.Equal(DayLength.Of(new Angle(50), 61), DayLength.Of(new Angle(50), new LocalDate(2028, 3, 1)));
+    public void A_day_of_one_year_is_within_minutes_of_that_day_of_any_year() =>
+        Gen.Select(Gen.Double[-54, 54], Gen.Int[0, 36_000]).Sample((latitude, day) =>
+        {
+            var date = new LocalDate(1951, 1, 1).PlusDays(day);
+            Assert.InRange(DayLength.Of(new Angle(latitude), date).TotalHours - DayLength.Of(new Angle(latitude), date.DayOfYear).TotalHours, -0.14, 0.14);
+        });
+
+    [Fact]
+    public void A_day_of_one_year_beyond_the_polar_circles_has_no_night_in_summer_and_no_sun_in_winter()
+    {
+        Assert.Equal(24, DayLength.Of(new Angle(70), new LocalDate(2027, 6, 21)).TotalHours, 1e-9);
+        Assert.Equal(0, DayLength.Of(new Angle(-70), new LocalDate(2027, 6, 21)).TotalHours, 1e-9);
+        Assert.Equal(24, DayLength.Of(new Angle(-200), new LocalDate(2027, 12, 21)).TotalHours, 1e-9);
+        Assert.InRange(DayLength.Of(new Angle(50), new LocalDate(1, 1, 1)).TotalHours, 7, 9);
+        Assert.InRange(DayLength.Of(new Angle(50), new LocalDate(9999, 12, 31)).TotalHours, 6, 10);
+    }
 
     [Fact]
     public void Beyond_the_polar_circles_the_sun_does_not_set_in_summer_nor_rise_in_winter()
