@@ -1,5 +1,4 @@
 using GroveSpec.Model.Quantities;
-using GroveSpec.Model.Readings;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Craft.Survey;
@@ -77,7 +76,7 @@ public static class TapePlacement
         foreach (var tape in state.Planting.Tapes)
         {
             if (byName.TryGetValue(tape.From, out var from) && byName.TryGetValue(tape.To, out var to) && from != to
-                && Centres(tape, state.Trunks[from], state.Trunks[to]) is { } distance)
+                && TapeLengths.BetweenCentres(tape, state.Trunks[from], state.Trunks[to]) is { } distance)
             {
                 readings[from].Add((to, distance));
                 readings[to].Add((from, distance));
@@ -85,17 +84,5 @@ public static class TapePlacement
         }
 
         return readings;
-    }
-
-    private static double? Centres(TapeReading tape, TrunkState from, TrunkState to)
-    {
-        if (tape.Distance <= Length.Zero)
-        {
-            return null;
-        }
-
-        return !tape.IsBetweenBark ? tape.Distance.Millimetres
-            : from.Diameter is { } one && to.Diameter is { } other ? tape.Distance.Millimetres + ((one.Value.Millimetres + other.Value.Millimetres) / 2)
-            : null;
     }
 }

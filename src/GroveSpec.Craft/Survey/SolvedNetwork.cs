@@ -1,0 +1,211 @@
+namespace GroveSpec.Craft.Survey;
+
+/// <summary>A network that was fitted, and what its readings leave free.</summary>
+internal sealed class SolvedNetwork
+{
+    // A trunk that moves by less than this share with a free motion does not move.
+    private const double Still = 1e-6;
+
+    // Other places fit as well while they raise the sum of squares by less than three deviations' worth.
+    private const double AsWell = 9;
+
+    // Places nearer than this, in millimetres and in deviations, are one place.
+    private const double OnePlaceInMillimetres = 1;
+    private const double OnePlaceInDeviations = 6;
+
+    private SolvedNetwork(SurveyNetwork network, double[] places, double sumOfSquares)
+    {
+        Network = network;
+        Places = places;
+        SumOfSquares = sumOfSquares;
+        var normal = network.Normal(places);
+        Motions = SymmetricMatrix.NullSpace(normal, network.Unknowns);
+        IsFree = new bool[network.Count];
+        for (var trunk = 0; trunk < network.Count; trunk++)
+        {
+            IsFree[trunk] = Motions.Exists(motion => Moves(motion.Vector, trunk));
+        }
+
+        Spare = network.Readings.Length - (network.Unknowns - Motions.Count);
+        Precision = new(sumOfSquares, Spare);
+    }
+
+    /// <summary>The network.</summary>
+    public SurveyNetwork Network { get; }
+
+    /// <summary>Two numbers for each trunk.</summary>
+    public double[] Places { get; }
+
+    /// <summary>The sum of squared misfits, in mm².</summary>
+    public double SumOfSquares { get; }
+
+    /// <summary>Motions that change no distance that was read, each with the column that it was made from.</summary>
+    public List<(int Column, double[] Vector)> Motions { get; }
+
+    /// <summary>Which trunks can move without a reading changing.</summary>
+    public bool[] IsFree { get; }
+
+    /// <summary>Readings beyond those that places need.</summary>
+    public int Spare { get; }
+
+    /// <summary>How far readings are off.</summary>
+    public ReadingPrecision Precision { get; }
+
+    /// <summary>Fits a network from all starts.</summary>
+    /// <param name="network">The network.</param>
+    /// <param name="known">Two numbers for each trunk, those of known places filled in.</param>
+    /// <returns>The best fit.</returns>
+    public static SolvedNetwork Best(SurveyNetwork network, double[] known)
+    {
+        double[]? best = null;
+        var least = double.PositiveInfinity;
+        foreach (var start in StartPlaces.Of(network, known))
+        {
+            var misfit = network.Fit(start);
+            if (misfit < least - 1e-12)
+            {
+                (best, least) = (start, misfit);
+            }
+
+            // Readings that are met cannot be met better.
+            if (least < 1e-10)
+            {
+                break;
+            }
+        }
+
+        return new(network, best!, least);
+    }
+
+    /// <summary>Fits a network from places that are near.</summary>
+    /// <param name="network">The network.</param>
+    /// <param name="near">The places, which stay.</param>
+    /// <returns>The fit.</returns>
+    public static SolvedNetwork From(SurveyNetwork network, double[] near)
+    {
+        double[] places = [.. near];
+        var misfit = network.Fit(places);
+        return new(network, places, misfit);
+    }
+
+    /// <summary>The covariance of the coordinates sought per squared deviation of a reading; those of free trunks are kept where they are.</summary>
+    /// <returns>The matrix over the columns of the network, zero for what is free.</returns>
+    public double[] Cofactors()
+    {
+        var (size, normal) = (Network.Unknowns, Network.Normal(Places));
+        var isKept = new bool[size];
+        Motions.ForEach(motion => isKept[motion.Column] = true);
+        int[] open = [.. Enumerable.Range(0, size).Where(column => !isKept[column])];
+        var part = new double[open.Length * open.Length];
+        for (var row = 0; row < open.Length; row++)
+        {
+            for (var column = 0; column < open.Length; column++)
+            {
+                part[(row * open.Length) + column] = normal[(open[row] * size) + open[column]];
+            }
+        }
+
+        var whole = new double[size * size];
+        if (SymmetricMatrix.Inverse(part, open.Length) is { } inverse)
+        {
+            for (var row = 0; row < open.Length; row++)
+            {
+                for (var column = 0; column < open.Length; column++)
+                {
+                    whole[(open[row] * size) + open[column]] = inverse[(row * open.Length) + column];
+                }
+            }
+        }
+
+        return whole;
+    }
+
+    /// <summary>
+    /// Other places that the readings fit as well: by turning parts over, trunk by trunk about the line of those it was read to,
+    /// and what hangs on two trunks about the line through them; and where few readings are spare, by fits from many starts.
+    /// </summary>
+    /// <returns>For each trunk its other place; null where none was found.</returns>
+    public (double X, double Y)?[] OtherPlaces()
+    {
+        var others = new (double X, double Y)?[Network.Count];
+        foreach (var part in FoldingParts.Of(Network, Places))
+        {
+            double[] folded = [.. Places];
+            foreach (var trunk in part.Trunks)
+            {
+                (folded[2 * trunk], folded[(2 * trunk) + 1]) = part.Fold(Places[2 * trunk], Places[(2 * trunk) + 1]);
+            }
+
+            if (part.Trunks.Any(trunk => Off(folded, trunk) > OnePlace))
+            {
+                AddOthers(others, folded, part.Trunks);
+            }
+        }
+
+        if (Spare <= Network.Unknowns / 2)
+        {
+            foreach (var start in StartPlaces.Of(Network, Places, StartPlaces.ManyRandom))
+            {
+                AddOthers(others, start, [.. Enumerable.Range(0, Network.Count)]);
+            }
+        }
+
+        return others;
+    }
+
+    /// <summary>Fits from a start, and keeps where its trunks come to stand if the readings fit there as well.</summary>
+    private void AddOthers((double X, double Y)?[] others, double[] start, int[] moved)
+    {
+        double[] fitted = [.. start];
+        if (Network.Fit(fitted) - SumOfSquares > AsWell * Precision.Deviation * Precision.Deviation)
+        {
+            return;
+        }
+
+        // In chosen axes places may all have changed with the axes: there what was turned over tells.
+        var hasAxes = Network.IsKnown.Count(known => known) > 1;
+        if (!hasAxes && !IsOtherShape(fitted))
+        {
+            return;
+        }
+
+        var (asked, places) = hasAxes ? (Enumerable.Range(0, Network.Count), fitted) : (moved, start);
+        foreach (var trunk in asked)
+        {
+            if (!Network.IsKnown[trunk] && !IsFree[trunk] && Off(places, trunk) > OnePlace)
+            {
+                others[trunk] ??= (places[2 * trunk], places[(2 * trunk) + 1]);
+            }
+        }
+    }
+
+    private double OnePlace => Math.Max(OnePlaceInMillimetres, OnePlaceInDeviations * Precision.Deviation);
+
+    private bool IsOtherShape(double[] places)
+    {
+        for (var one = 0; one < Network.Count; one++)
+        {
+            for (var other = one + 1; other < Network.Count; other++)
+            {
+                if (!IsFree[one] && !IsFree[other] && Math.Abs(SurveyNetwork.Distance(places, one, other) - SurveyNetwork.Distance(Places, one, other)) > OnePlace)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private double Off(double[] places, int trunk)
+    {
+        double dx = places[2 * trunk] - Places[2 * trunk], dy = places[(2 * trunk) + 1] - Places[(2 * trunk) + 1];
+        return Math.Sqrt((dx * dx) + (dy * dy));
+    }
+
+    private bool Moves(double[] vector, int trunk)
+    {
+        var (x, y) = (Network.Column(trunk, 0), Network.Column(trunk, 1));
+        return (x >= 0 && Math.Abs(vector[x]) > Still) || (y >= 0 && Math.Abs(vector[y]) > Still);
+    }
+}

@@ -1,0 +1,260 @@
+using System.Collections.Immutable;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
+
+namespace GroveSpec.Craft.Survey;
+
+/// <summary>Makes a survey of a planting.</summary>
+internal sealed class Surveyor
+{
+    // In deviations that are assumed: by as much a reading disagrees with two places that the file names.
+    private const double Disagreeing = 4 * ReadingPrecision.AssumedMillimetres;
+
+    private readonly PlantingState state;
+    private readonly bool isTurnedOver;
+    private readonly TrunkState[] trunks;
+    private readonly bool[] isKnown;
+    private readonly NetworkReading[] readings;
+    private readonly List<SurveyPart> parts = [];
+    private readonly HashSet<int> tooLarge = [];
+
+    /// <summary>Makes one.</summary>
+    /// <param name="state">The planting on a day.</param>
+    /// <param name="isTurnedOver">Whether chosen axes are chosen the other way round.</param>
+    public Surveyor(PlantingState state, bool isTurnedOver)
+    {
+        this.state = state;
+        this.isTurnedOver = isTurnedOver;
+        trunks = [.. state.Trunks.DistinctBy(trunk => trunk.Name, StringComparer.Ordinal)];
+        isKnown = [.. trunks.Select(trunk => trunk.Trunk.At is not null)];
+        var byName = trunks.Select((trunk, index) => (trunk.Name, index)).ToDictionary(one => one.Name, one => one.index, StringComparer.Ordinal);
+        var usable = new List<NetworkReading>();
+        for (var source = 0; source < state.Planting.Tapes.Length; source++)
+        {
+            var tape = state.Planting.Tapes[source];
+            if (byName.TryGetValue(tape.From, out var from) && byName.TryGetValue(tape.To, out var to) && from != to
+                && TapeLengths.BetweenCentres(tape, trunks[from], trunks[to]) is { } distance)
+            {
+                usable.Add(new(from, to, distance, source));
+            }
+        }
+
+        readings = [.. usable];
+    }
+
+    /// <summary>Surveys.</summary>
+    /// <returns>The survey.</returns>
+    public TapeSurvey Survey()
+    {
+        foreach (var group in Groups())
+        {
+            if (group.Length > TapeSurvey.MostTrunks)
+            {
+                tooLarge.UnionWith(group);
+            }
+            else if (PartOf(group) is { } part)
+            {
+                parts.Add(part);
+            }
+        }
+
+        parts.Sort((left, right) => (right.KnownCount > 0) != (left.KnownCount > 0) ? (right.KnownCount > 0).CompareTo(left.KnownCount > 0)
+            : right.Trunks.Length != left.Trunks.Length ? right.Trunks.Length.CompareTo(left.Trunks.Length)
+            : left.Trunks[0].CompareTo(right.Trunks[0]));
+        var surveyed = Surveyed();
+        var judged = Judged(surveyed);
+        var freedoms = Freedoms(surveyed);
+        var precision = parts.Count > 0 ? parts[0].Solved.Precision : new ReadingPrecision(0, 0);
+        return new TapeSurvey
+        {
+            Trunks = surveyed,
+            Readings = judged,
+            Freedoms = freedoms,
+            Next = new NextReadingChoice(trunks, surveyed, judged, freedoms, parts).Choose(),
+            ReadingDeviation = Length.FromMillimetres(precision.Deviation),
+            IsDeviationAssumed = precision.IsAssumed,
+            SpareReadings = precision.Spare,
+            IsTooLarge = tooLarge.Count > 0,
+        };
+    }
+
+    /// <summary>Trunks that hang together by readings. All known places hang together, since the axes hold them.</summary>
+    private IEnumerable<int[]> Groups()
+    {
+        var group = Enumerable.Range(0, trunks.Length).ToArray();
+        var held = Array.IndexOf(isKnown, true);
+        for (var trunk = 0; trunk < trunks.Length; trunk++)
+        {
+            group[trunk] = isKnown[trunk] ? held : trunk;
+        }
+
+        foreach (var reading in readings)
+        {
+            group[Root(reading.From)] = Root(reading.To);
+        }
+
+        return Enumerable.Range(0, trunks.Length).GroupBy(Root).Select(one => one.ToArray()).Where(one => one.Length > 1 && one.Any(trunk => !isKnown[trunk]));
+
+        int Root(int trunk)
+        {
+            while (group[trunk] != trunk)
+            {
+                trunk = group[trunk] = group[group[trunk]];
+            }
+
+            return trunk;
+        }
+    }
+
+    private SurveyPart? PartOf(int[] group)
+    {
+        var local = group.Select((trunk, index) => (trunk, index)).ToDictionary(one => one.trunk, one => one.index);
+        NetworkReading[] own = [.. readings
+            .Where(reading => local.ContainsKey(reading.From) && local.ContainsKey(reading.To) && !(isKnown[reading.From] && isKnown[reading.To]))
+            .Select(reading => new NetworkReading(local[reading.From], local[reading.To], reading.Millimetres, reading.Source))];
+        if (own.Length == 0)
+        {
+            return null;
+        }
+
+        // From the first known place on, so that a far origin costs no digit.
+        var places = new double[2 * group.Length];
+        for (var index = 0; index < group.Length; index++)
+        {
+            if (isKnown[group[index]])
+            {
+                (places[2 * index], places[(2 * index) + 1]) = FromOrigin(trunks[group[index]].Trunk.At!.Value.Value);
+            }
+        }
+
+        return SurveyPart.Of(group, places, [.. group.Select(trunk => isKnown[trunk])], own, isTurnedOver);
+    }
+
+    private PlanPoint Origin => Array.IndexOf(isKnown, true) is >= 0 and var first ? trunks[first].Trunk.At!.Value.Value : PlanPoint.Origin;
+
+    private (double X, double Y) FromOrigin(PlanPoint place) => ((place.X - Origin.X).Millimetres, (place.Y - Origin.Y).Millimetres);
+
+    private PlanPoint? ToPlan(double x, double y)
+    {
+        // A place that the language cannot write is none.
+        var most = Length.Largest.Millimetres;
+        return Math.Abs(x) <= most && Math.Abs(y) <= most ? new(Origin.X + Length.FromMillimetres(x), Origin.Y + Length.FromMillimetres(y)) : null;
+    }
+
+    private ImmutableArray<SurveyedTrunk> Surveyed()
+    {
+        var result = trunks.Select((trunk, index) => isKnown[index]
+            ? new SurveyedTrunk(trunk, SurveyedPlaceKind.Known, trunk.Trunk.At!.Value.Value, null, null, CanBeWritten: false)
+            : new SurveyedTrunk(trunk, SurveyedPlaceKind.Free, null, null, null, CanBeWritten: false)).ToArray();
+        var hasKnown = isKnown.Contains(true);
+        foreach (var part in parts)
+        {
+            // What is tied to nothing has no place in the axes of the others.
+            if (part.KnownCount == 0 && (hasKnown || part != parts[0]))
+            {
+                continue;
+            }
+
+            var (solved, network, cofactors) = (part.Solved, part.Solved.Network, part.Solved.Cofactors());
+            for (var index = 0; index < part.Trunks.Length; index++)
+            {
+                if (network.IsKnown[index] || solved.IsFree[index] || ToPlan(solved.Places[2 * index], solved.Places[(2 * index) + 1]) is not { } place)
+                {
+                    continue;
+                }
+
+                var other = part.OtherPlaces[index] is { } folded ? ToPlan(folded.X, folded.Y) : null;
+                var kind = part.IsDoubtful[index] ? SurveyedPlaceKind.Doubtful
+                    : other is not null ? SurveyedPlaceKind.OneOfTwo
+                    : part.KnownCount < 2 ? SurveyedPlaceKind.InChosenAxes
+                    : SurveyedPlaceKind.Found;
+                var canBeWritten = kind == SurveyedPlaceKind.Found || (kind == SurveyedPlaceKind.InChosenAxes && part.KnownCount == 0);
+                result[part.Trunks[index]] = new(trunks[part.Trunks[index]], kind, place, other, EllipseOf(solved, cofactors, index), canBeWritten);
+            }
+        }
+
+        return [.. result];
+    }
+
+    private static ErrorEllipse EllipseOf(SolvedNetwork solved, double[] cofactors, int trunk)
+    {
+        var (network, precision) = (solved.Network, solved.Precision);
+        var (x, y) = (network.Column(trunk, 0), network.Column(trunk, 1));
+        return ErrorEllipse.Of(At(x, x), At(x, y), At(y, y), precision.Deviation * precision.EllipseFactor);
+
+        double At(int row, int column) => row < 0 || column < 0 ? 0 : cofactors[(row * network.Unknowns) + column];
+    }
+
+    private ImmutableArray<SurveyedReading> Judged(ImmutableArray<SurveyedTrunk> surveyed)
+    {
+        var leftOut = parts.SelectMany(part => part.LeftOut).ToHashSet();
+        var mayBeOff = parts.SelectMany(part => part.MayBeOff).ToHashSet();
+        var result = state.Planting.Tapes.Select(tape => new SurveyedReading(tape, SurveyedReadingKind.Unusable, null)).ToArray();
+        foreach (var reading in readings)
+        {
+            var kind = leftOut.Contains(reading.Source) ? SurveyedReadingKind.LeftOut
+                : mayBeOff.Contains(reading.Source) ? SurveyedReadingKind.MayBeOff
+                : SurveyedReadingKind.Fits;
+            var tape = state.Planting.Tapes[reading.Source];
+            Length? fitted = null;
+            if (surveyed[reading.From].Place is { } from && surveyed[reading.To].Place is { } to)
+            {
+                // As it was read: what was added to come from bark to centre is taken off again.
+                fitted = from.DistanceTo(to) - (Length.FromMillimetres(reading.Millimetres) - tape.Distance);
+                if (isKnown[reading.From] && isKnown[reading.To] && Math.Abs((tape.Distance - fitted.Value).Millimetres) > Disagreeing)
+                {
+                    kind = SurveyedReadingKind.AgainstPlaces;
+                }
+            }
+
+            result[reading.Source] = new(tape, kind, fitted);
+        }
+
+        return [.. result];
+    }
+
+    private ImmutableArray<SurveyFreedom> Freedoms(ImmutableArray<SurveyedTrunk> surveyed)
+    {
+        var freedoms = ImmutableArray.CreateBuilder<SurveyFreedom>();
+        var hasKnown = isKnown.Contains(true);
+        foreach (var part in parts)
+        {
+            var isApart = part.KnownCount == 0 && (hasKnown || part != parts[0]);
+            if (isApart)
+            {
+                Add(SurveyFreedomKind.Apart, part, _ => true);
+                continue;
+            }
+
+            if (part.KnownCount == 0)
+            {
+                Add(SurveyFreedomKind.Axes, part, _ => true);
+            }
+            else if (part.KnownCount == 1)
+            {
+                Add(SurveyFreedomKind.Turn, part, index => !part.Solved.Network.IsKnown[index], trunks[part.Trunks[Array.IndexOf(part.Solved.Network.IsKnown, true)]].Name);
+            }
+
+            Add(SurveyFreedomKind.Motion, part, index => part.Solved.IsFree[index]);
+            Add(SurveyFreedomKind.Mirror, part, index => surveyed[part.Trunks[index]].OtherPlace is not null);
+        }
+
+        var inParts = parts.SelectMany(part => part.Trunks).Concat(tooLarge).ToHashSet();
+        ImmutableArray<string> unread = [.. Enumerable.Range(0, trunks.Length).Where(trunk => !isKnown[trunk] && !inParts.Contains(trunk)).Select(trunk => trunks[trunk].Name)];
+        if (!unread.IsEmpty)
+        {
+            freedoms.Add(new(SurveyFreedomKind.Unread, unread));
+        }
+
+        return freedoms.ToImmutable();
+
+        void Add(SurveyFreedomKind kind, SurveyPart part, Func<int, bool> isMeant, string? about = null)
+        {
+            ImmutableArray<string> names = [.. Enumerable.Range(0, part.Trunks.Length).Where(isMeant).Select(index => trunks[part.Trunks[index]].Name)];
+            if (!names.IsEmpty)
+            {
+                freedoms.Add(new(kind, names, about));
+            }
+        }
+    }
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
+
+namespace GroveSpec.Craft.Survey;
+
+/// <summary>
+/// Where trunks stand by all tape readings together, how sure that is, which readings do not fit, and what is still free.
+/// Places that the file names are taken as exact; all others are the least-squares fit of the readings. A reading between
+/// bark is made one between centres by both radii. A reading that is found to be off takes no part.
+/// </summary>
+/// <remarks>
+/// It differs from <see cref="TapePlacement"/>, which places one trunk after the other while a text is typed: here all places
+/// are sought at once, also where no trunk has three readings to known ones, and every reading is judged.
+/// </remarks>
+public sealed record TapeSurvey
+{
+    /// <summary>Trunks that hang together are surveyed up to this many; the work grows with the cube.</summary>
+    public const int MostTrunks = 100;
+
+    /// <summary>Every trunk in the order of the file; of two of one name the first.</summary>
+    public required ImmutableArray<SurveyedTrunk> Trunks { get; init; }
+
+    /// <summary>Every reading in the order of the file.</summary>
+    public required ImmutableArray<SurveyedReading> Readings { get; init; }
+
+    /// <summary>What the readings leave free, the widest first.</summary>
+    public required ImmutableArray<SurveyFreedom> Freedoms { get; init; }
+
+    /// <summary>The reading to take next; null where none would tell much.</summary>
+    public required NextReading? Next { get; init; }
+
+    /// <summary>The standard deviation of a reading, of the largest network.</summary>
+    public required Length ReadingDeviation { get; init; }
+
+    /// <summary>Whether the deviation is assumed, because fewer than three readings are spare.</summary>
+    public required bool IsDeviationAssumed { get; init; }
+
+    /// <summary>Readings beyond those that places need, in the largest network.</summary>
+    public required int SpareReadings { get; init; }
+
+    /// <summary>Whether trunks were left free because more than <see cref="MostTrunks"/> hang together.</summary>
+    public required bool IsTooLarge { get; init; }
+
+    /// <summary>Surveys a planting.</summary>
+    /// <param name="state">The planting on a day, whose thicknesses are those of the day; only places that the file states count as known.</param>
+    /// <param name="isTurnedOver">Whether axes that are chosen because too few places are known are chosen the other way round.</param>
+    /// <returns>The survey; the same for the same readings.</returns>
+    public static TapeSurvey Of(PlantingState state, bool isTurnedOver = false) => new Surveyor(state, isTurnedOver).Survey();
+}

@@ -1,0 +1,379 @@
+using GroveSpec.Craft.Stand;
+using GroveSpec.Craft.Survey;
+using GroveSpec.Model;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Model.Readings;
+using GroveSpec.Model.Trunks;
+using Xunit;
+
+namespace GroveSpec.Craft.Tests.Survey;
+
+public sealed class TapeSurveyTests
+{
+    [Fact]
+    public void Ten_thousand_layouts_are_recovered_from_exact_readings_to_a_hundredth_of_a_millimetre()
+    {
+        var random = new SeededRandom(5);
+        var worst = 0.0;
+        for (var layout = 0; layout < 10_000; layout++)
+        {
+            var known = layout % 2 == 0 ? 3 : 0;
+            var read = SurveyedLayout.Scattered(random, 4 + random.NextBelow(4), known).ReadAllPairs();
+            if (known == 0 && Math.Abs(read.True()[2].Y.Millimetres) < 1.1)
+            {
+                // The third stands on the axis: the fourth tells which side is the back, and the truth would have to be turned by it.
+                layout--;
+                continue;
+            }
+
+            var survey = read.Survey();
+            var truth = read.True();
+            for (var trunk = 0; trunk < truth.Length; trunk++)
+            {
+                worst = Math.Max(worst, survey.Trunks[trunk].Place!.Value.DistanceTo(truth[trunk]).Millimetres);
+            }
+
+            Assert.All(survey.Readings, reading => Assert.Equal(SurveyedReadingKind.Fits, reading.Kind));
+        }
+
+        Assert.True(worst < 0.01, $"{worst} mm off");
+    }
+
+    [Fact]
+    public void From_exact_readings_of_some_pairs_each_place_is_recovered_or_is_one_of_two_of_which_one_is_true()
+    {
+        var random = new SeededRandom(6);
+        var (found, two, other) = (0, 0, 0);
+        for (var layout = 0; layout < 1_500; layout++)
+        {
+            var read = SurveyedLayout.Scattered(random, 6, 3);
+            for (var one = 0; one < 6; one++)
+            {
+                for (var to = Math.Max(one + 1, 3); to < 6; to++)
+                {
+                    if (random.NextShare() < 0.6)
+                    {
+                        read.Read(one, to);
+                    }
+                }
+            }
+
+            foreach (var (trunk, truth) in read.Survey().Trunks.Zip(read.True()))
+            {
+                switch (trunk.Kind)
+                {
+                    case SurveyedPlaceKind.Found:
+                        found++;
+                        var off = trunk.Place!.Value.DistanceTo(truth);
+
+                        // On the line between its two marks a place and its mirror image are one; the ellipse tells how far that is unsure.
+                        Assert.True(off < Length.FromMillimetres(0.01) || (off < Length.FromMillimetres(3) && trunk.Ellipse!.Value.HalfLong > Length.FromMillimetres(10)), $"layout {layout}, {trunk.Name}: {off} off");
+                        break;
+                    case SurveyedPlaceKind.OneOfTwo:
+                        two++;
+                        break;
+                    case SurveyedPlaceKind.Free:
+                        other++;
+                        Assert.Null(trunk.Place);
+                        break;
+                    default:
+                        Assert.Equal(SurveyedPlaceKind.Known, trunk.Kind);
+                        break;
+                }
+            }
+        }
+
+        Assert.True(found > 1_500 && two > 200 && other > 20, $"{found}, {two}, {other}");
+    }
+
+    [Theory]
+    [InlineData(7, 3, 7)]
+    [InlineData(7, 0, 8)]
+    [InlineData(5, 3, 9)]
+    [InlineData(4, 3, 10)]
+    public void With_half_a_millimetre_of_noise_ellipses_hold_ninety_five_in_a_hundred(int trunks, int known, int seed)
+    {
+        const int Trials = 3_000;
+        var random = new SeededRandom((ulong)seed);
+        var held = 0;
+        for (var trial = 0; trial < Trials; trial++)
+        {
+            var read = SurveyedLayout.Scattered(random, trunks, known);
+            if (known == 0)
+            {
+                // The third is to lie well aside of the axis, or noise may turn the whole over.
+                while (Math.Abs(read.True()[2].Y.Millimetres) < 30)
+                {
+                    read = SurveyedLayout.Scattered(random, trunks, known);
+                }
+            }
+
+            read.ReadAllPairs(() => 0.5 * random.NextNormal());
+
+            // One trunk a trial, so that trials do not depend on each other.
+            var asked = known == 0 ? 2 + random.NextBelow(trunks - 2) : known + random.NextBelow(trunks - known);
+            var trunk = read.Survey().Trunks[asked];
+            held += trunk.Ellipse is { } ellipse && ellipse.Holds(trunk.Place!.Value, read.True()[asked]) ? 1 : 0;
+        }
+
+        Assert.InRange((double)held / Trials, 0.93, 0.97);
+    }
+
+    [Theory]
+    [InlineData(6, 0)]
+    [InlineData(6, 3)]
+    [InlineData(7, 0)]
+    [InlineData(9, 0)]
+    [InlineData(9, 3)]
+    public void One_gross_error_of_20_mm_among_all_pairs_is_named(int trunks, int known)
+    {
+        const int Trials = 300;
+        var random = new SeededRandom((ulong)(trunks + (100 * known)));
+        var (named, wronglyNamed) = (0, 0);
+        for (var trial = 0; trial < Trials; trial++)
+        {
+            var read = SurveyedLayout.Scattered(random, trunks, known).ReadAllPairs(() => 0.5 * random.NextNormal());
+            var gross = random.NextBelow(read.Tapes.Count);
+            read.Tapes[gross] = read.Tapes[gross] with { Distance = read.Tapes[gross].Distance + Length.FromMillimetres(trial % 2 == 0 ? 20 : -20) };
+            var survey = read.Survey();
+            int[] leftOut = [.. Enumerable.Range(0, read.Tapes.Count).Where(index => survey.Readings[index].Kind == SurveyedReadingKind.LeftOut)];
+            named += leftOut.SequenceEqual([gross]) ? 1 : 0;
+            wronglyNamed += leftOut.Length > 0 && !leftOut.Contains(gross) ? 1 : 0;
+            if (leftOut.SequenceEqual([gross]))
+            {
+                Assert.Equal(NextReadingReason.ReadAgain, survey.Next!.Reason);
+                Assert.Equal((read.Tapes[gross].From, read.Tapes[gross].To), (survey.Next.From, survey.Next.To[0]));
+            }
+        }
+
+        Assert.True(named >= 0.95 * Trials, $"named {named}, another named {wronglyNamed} of {Trials}");
+        Assert.True(wronglyNamed <= 0.01 * Trials, $"another named {wronglyNamed}");
+    }
+
+    [Fact]
+    public void Where_all_readings_fit_a_mistake_is_seen_once_in_a_hundred_surveys_at_most()
+    {
+        const int Trials = 1_000;
+        var random = new SeededRandom(12);
+        var alarms = 0;
+        for (var trial = 0; trial < Trials; trial++)
+        {
+            alarms += SurveyedLayout.Scattered(random, 6, 3).ReadAllPairs(() => 0.5 * random.NextNormal()).Survey().Readings.Any(reading => reading.Kind != SurveyedReadingKind.Fits) ? 1 : 0;
+        }
+
+        Assert.InRange(alarms, 0, 20);
+    }
+
+    [Fact]
+    public void Where_readings_are_too_few_to_tell_which_errs_all_that_may_be_are_named_the_wrong_one_among_them()
+    {
+        var random = new SeededRandom(13);
+        var told = 0;
+        for (var trial = 0; trial < 200; trial++)
+        {
+            // A trunk with three readings to known ones has one to spare, four trunks by themselves have one as well.
+            var read = SurveyedLayout.Scattered(random, 4, trial % 2 == 0 ? 3 : 0).ReadAllPairs();
+            var gross = random.NextBelow(read.Tapes.Count);
+            read.Tapes[gross] = read.Tapes[gross] with { Distance = read.Tapes[gross].Distance + Length.FromMillimetres(20) };
+            var survey = read.Survey();
+
+            // One alone is named only where no shape at all meets the others but for it, as where two sides are shorter than the third.
+            Assert.All(Enumerable.Range(0, read.Tapes.Count).Where(index => survey.Readings[index].Kind == SurveyedReadingKind.LeftOut), index => Assert.Equal(gross, index));
+            if (survey.Readings.Any(reading => reading.Kind == SurveyedReadingKind.MayBeOff))
+            {
+                told++;
+                Assert.Equal(SurveyedReadingKind.MayBeOff, survey.Readings[gross].Kind);
+                Assert.True(survey.Readings.Count(reading => reading.Kind == SurveyedReadingKind.MayBeOff) > 1);
+                Assert.Equal(NextReadingReason.TellWhichIsOff, survey.Next!.Reason);
+                Assert.Contains(survey.Trunks, trunk => trunk.Kind == SurveyedPlaceKind.Doubtful);
+                Assert.DoesNotContain(survey.Trunks, trunk => trunk.Kind == SurveyedPlaceKind.Doubtful && trunk.CanBeWritten);
+            }
+        }
+
+        // In some layouts another shape meets all readings to within what tapes allow, and nothing is to be seen.
+        Assert.True(told > 170, $"told in {told} of 200");
+    }
+
+    [Fact]
+    public void Two_readings_leave_two_places_and_the_next_reading_tells_them_apart()
+    {
+        var read = new SurveyedLayout([(-100, 0), (100, 0), (0, 150), (30, 80)], 3).Read(3, 0).Read(3, 1);
+        var survey = read.Survey();
+        var trunk = survey.Trunks[3];
+        Assert.Equal(SurveyedPlaceKind.OneOfTwo, trunk.Kind);
+        Assert.False(trunk.CanBeWritten);
+        PlanPoint[] both = [PlanPoint.FromMillimetres(30, 80), PlanPoint.FromMillimetres(30, -80)];
+        Assert.All(new[] { trunk.Place!.Value, trunk.OtherPlace!.Value }, place => Assert.Contains(both, true1 => true1.DistanceTo(place) < Length.FromMillimetres(0.01)));
+        Assert.Equal(SurveyFreedomKind.Mirror, Assert.Single(survey.Freedoms).Kind);
+        Assert.Equal(NextReadingReason.TellSides, survey.Next!.Reason);
+        Assert.Equal(("T3", "T2"), (survey.Next.From, survey.Next.To[0]));
+        Assert.Equal(SurveyedPlaceKind.Found, read.Read(3, 2).Survey().Trunks[3].Kind);
+    }
+
+    [Fact]
+    public void Marks_nearly_on_one_line_leave_two_places_although_there_are_three()
+    {
+        var trunk = new SurveyedLayout([(-100, 0), (0, 0.01), (100, 0), (30, 80)], 3).Read(3, 0).Read(3, 1).Read(3, 2).Survey().Trunks[3];
+        Assert.Equal(SurveyedPlaceKind.OneOfTwo, trunk.Kind);
+    }
+
+    [Fact]
+    public void One_reading_leaves_a_trunk_free_and_the_next_reading_holds_it()
+    {
+        var survey = new SurveyedLayout([(-100, 0), (100, 0), (0, 150), (30, 80)], 3).Read(3, 0).Survey();
+        Assert.Equal((SurveyedPlaceKind.Free, null), (survey.Trunks[3].Kind, survey.Trunks[3].Place));
+        Assert.Equal(SurveyFreedomKind.Motion, Assert.Single(survey.Freedoms).Kind);
+        Assert.Equal((NextReadingReason.Hold, "T3"), (survey.Next!.Reason, survey.Next.From));
+    }
+
+    [Fact]
+    public void A_trunk_without_a_reading_is_named_with_three_trunks_to_read_it_to()
+    {
+        var survey = new SurveyedLayout([(-100, 0), (100, 0), (0, 150), (30, 80)], 3).Survey();
+        Assert.Equal((SurveyFreedomKind.Unread, "T3"), (survey.Freedoms[0].Kind, survey.Freedoms[0].Trunks[0]));
+        Assert.Equal(NextReadingReason.Tie, survey.Next!.Reason);
+        Assert.Equal(["T0", "T1", "T2"], survey.Next.To);
+    }
+
+    [Fact]
+    public void Without_a_known_place_axes_are_chosen_and_that_is_said()
+    {
+        var survey = new SurveyedLayout([(40, 60), (140, 60), (90, 10), (20, -40), (130, -50)], 0).ReadAllPairs().Survey();
+        Assert.Equal(SurveyFreedomKind.Axes, Assert.Single(survey.Freedoms).Kind);
+        Assert.All(survey.Trunks, trunk => Assert.Equal((SurveyedPlaceKind.InChosenAxes, true), (trunk.Kind, trunk.CanBeWritten)));
+        Assert.Equal(PlanPoint.Origin, survey.Trunks[0].Place);
+        Assert.Equal(PlanPoint.FromMillimetres(100, 0), survey.Trunks[1].Place);
+        Assert.True(survey.Trunks[2].Place!.Value.DistanceTo(PlanPoint.FromMillimetres(50, 50)) < Length.FromMillimetres(0.001));
+    }
+
+    [Fact]
+    public void About_one_known_place_the_whole_can_turn_and_nothing_is_to_be_written()
+    {
+        var survey = new SurveyedLayout([(40, 60), (140, 60), (90, 10), (20, -40)], 1).ReadAllPairs().Survey();
+        var freedom = Assert.Single(survey.Freedoms);
+        Assert.Equal((SurveyFreedomKind.Turn, "T0"), (freedom.Kind, freedom.About));
+        Assert.Equal(["T1", "T2", "T3"], freedom.Trunks);
+        Assert.DoesNotContain(survey.Trunks, trunk => trunk.CanBeWritten);
+        Assert.Equal(PlanPoint.FromMillimetres(140, 60), survey.Trunks[1].Place);
+    }
+
+    [Fact]
+    public void On_two_known_places_the_whole_can_be_turned_over()
+    {
+        var survey = new SurveyedLayout([(-80, 0), (90, 10), (20, 70), (-40, 55), (10, 120)], 2).ReadAllPairs().Survey();
+        Assert.Equal(SurveyFreedomKind.Mirror, Assert.Single(survey.Freedoms).Kind);
+        Assert.Equal(["T2", "T3", "T4"], survey.Freedoms[0].Trunks);
+    }
+
+    [Fact]
+    public void Trunks_that_hang_together_but_on_nothing_known_are_named()
+    {
+        var read = new SurveyedLayout([(-80, 0), (90, 10), (20, 70), (200, 55), (230, 120), (260, 60)], 3).Read(3, 4).Read(4, 5).Read(3, 5);
+        var survey = read.Survey();
+        Assert.Equal(SurveyFreedomKind.Apart, Assert.Single(survey.Freedoms).Kind);
+        Assert.Equal(NextReadingReason.Tie, survey.Next!.Reason);
+        Assert.Null(survey.Trunks[3].Place);
+    }
+
+    [Fact]
+    public void Places_are_found_where_no_trunk_has_three_readings_to_known_ones()
+    {
+        // Three sought, each with two readings to known ones and one to each other: TapePlacement places none of them.
+        var read = new SurveyedLayout([(-150, -60), (140, -80), (10, 160), (-30, 20), (45, -10), (20, 70)], 3)
+            .Read(3, 0).Read(3, 1).Read(4, 1).Read(4, 2).Read(5, 2).Read(5, 0).Read(3, 4).Read(4, 5).Read(3, 5);
+        Assert.All(read.Survey().Trunks.Zip(read.True()).Skip(3), pair =>
+        {
+            Assert.Equal(SurveyedPlaceKind.Found, pair.First.Kind);
+            Assert.True(pair.First.Place!.Value.DistanceTo(pair.Second) < Length.FromMillimetres(0.01));
+        });
+    }
+
+    [Fact]
+    public void With_no_reading_to_spare_the_next_one_is_a_check()
+    {
+        // Two sought that are each held by two known ones and by each other, on sides that the distance between them tells.
+        var survey = new SurveyedLayout([(-150, -60), (140, -80), (10, 160), (-30, 20)], 3).Read(3, 0).Read(3, 1).Read(3, 2).Survey();
+        Assert.Equal(1, survey.SpareReadings);
+        Assert.True(survey.IsDeviationAssumed);
+        Assert.NotEqual(NextReadingReason.Check, survey.Next?.Reason);
+    }
+
+    [Fact]
+    public void A_reading_between_two_known_places_is_held_against_them_at_two_millimetres()
+    {
+        foreach (var (off, kind) in new[] { (1.9, SurveyedReadingKind.Fits), (2.1, SurveyedReadingKind.AgainstPlaces), (-2.1, SurveyedReadingKind.AgainstPlaces) })
+        {
+            var reading = Assert.Single(new SurveyedLayout([(-150, -60), (140, -80)], 2).Read(0, 1, off).Survey().Readings);
+            Assert.Equal(kind, reading.Kind);
+            Assert.Equal(off, reading.Misfit!.Value.Millimetres, 1e-4);
+        }
+    }
+
+    [Fact]
+    public void A_reading_between_bark_counts_with_both_radii_and_is_told_as_it_was_read()
+    {
+        Trunk Thick(int index, (double X, double Y)? at) => new() { Name = SurveyedLayout.Name(index), Origin = Origin.Default, Diameter = new(Length.FromMillimetres(20), Origin.Default), At = at is { } place ? new Stated<PlanPoint>(PlanPoint.FromMillimetres(place.X, place.Y), Origin.Default) : null };
+        TapeReading Bark(int to, double gap) => new("T3", SurveyedLayout.Name(to), Length.FromMillimetres(gap), IsBetweenBark: true, Origin.Default);
+        var planting = new Planting { Trunks = [Thick(0, (100, 0)), Thick(1, (-60, 80)), Thick(2, (0, -100)), Thick(3, null)], Tapes = [Bark(0, 80), Bark(1, 80), Bark(2, 80)] };
+        var survey = TapeSurvey.Of(planting.StateOn(null));
+        Assert.True(survey.Trunks[3].Place!.Value.DistanceTo(PlanPoint.Origin) < Length.FromMillimetres(0.001));
+        Assert.Equal(80, survey.Readings[0].Fitted!.Value.Millimetres, 0.001);
+
+        // Without a thickness it says nothing.
+        var thin = TapeSurvey.Of((planting with { Trunks = [.. planting.Trunks.Select(trunk => trunk with { Diameter = null })] }).StateOn(null));
+        Assert.All(thin.Readings, reading => Assert.Equal(SurveyedReadingKind.Unusable, reading.Kind));
+    }
+
+    [Fact]
+    public void What_cannot_be_surveyed_ends_without_a_fault()
+    {
+        Assert.Empty(TapeSurvey.Of(new Planting().StateOn(null)).Trunks);
+        var spot = new SurveyedLayout([(0, 0), (0, 0), (0, 0), (0, 0)], 3);
+        spot.Tapes.AddRange([new("T3", "T0", Length.FromMillimetres(5), false, Origin.Default), new("T3", "T1", Length.FromMillimetres(7), false, Origin.Default), new("T3", "T2", Length.FromMillimetres(900), false, Origin.Default), new("T3", "T3", Length.FromMillimetres(9), false, Origin.Default), new("T3", "X", Length.FromMillimetres(9), false, Origin.Default)]);
+        Assert.Equal(4, spot.Survey().Trunks.Length);
+        var chain = new SurveyedLayout([.. Enumerable.Range(0, TapeSurvey.MostTrunks + 1).Select(i => (i * 10.0, i % 3 * 7.0))], 0);
+        for (var i = 1; i < chain.Places.Length; i++)
+        {
+            chain.Read(i - 1, i);
+        }
+
+        Assert.True(chain.Survey().IsTooLarge);
+    }
+
+    [Fact]
+    public void The_order_of_the_readings_changes_no_place()
+    {
+        var random = new SeededRandom(21);
+        for (var trial = 0; trial < 50; trial++)
+        {
+            var read = SurveyedLayout.Scattered(random, 6, 3).ReadAllPairs(() => 0.5 * random.NextNormal());
+            var one = read.Survey();
+            read.Tapes.Reverse();
+            Assert.All(one.Trunks.Zip(read.Survey().Trunks), pair => Assert.True(pair.First.Place!.Value.DistanceTo(pair.Second.Place!.Value) < Length.FromMillimetres(0.0001)));
+        }
+    }
+
+    [Fact]
+    public void The_next_reading_narrows_as_it_says()
+    {
+        var random = new SeededRandom(31);
+        var asked = 0;
+        for (var trial = 0; trial < 100; trial++)
+        {
+            var read = SurveyedLayout.Scattered(random, 5, 3).Read(3, 0).Read(3, 1).Read(3, 2).Read(4, 0).Read(4, 1).Read(4, 2);
+            var before = read.Survey();
+            if (before.Next is not { Reason: NextReadingReason.Narrow } next)
+            {
+                continue;
+            }
+
+            // Exact readings keep the places and the assumed deviation while fewer than three are spare.
+            Assert.Equal(2, before.SpareReadings);
+            asked++;
+            Assert.Equal(before.Trunks.Max(trunk => trunk.Ellipse?.HalfLong ?? Length.Zero).Millimetres, next.Before!.Value.Millimetres, 1e-3);
+            Assert.True(next.After < next.Before);
+        }
+
+        Assert.True(asked > 20, $"{asked}");
+    }
+}
