@@ -94,11 +94,12 @@ public sealed class HostileInputTests : IDisposable
         Assert.True(wires.Status is ExitStatus.Good or ExitStatus.Findings, wires.Errors);
         Assert.DoesNotContain(wires.Output, letter => (char.IsControl(letter) && letter != '\n') || letter is >= '\u202a' and <= '\u202e');
 
-        var stands = work.Run("stand", "a.grove");
-        Assert.True(stands.Status is ExitStatus.Good or ExitStatus.Findings, stands.Errors);
-        Assert.DoesNotContain(stands.Output, letter => (char.IsControl(letter) && letter != '\n') || letter is >= '\u202a' and <= '\u202e' or '\u200d');
-        using (var described = JsonDocument.Parse(work.Run("stand", "a.grove", "--json").Bytes))
+        foreach (var command in new[] { "stand", "survey" })
         {
+            var told = work.Run(command, "a.grove");
+            Assert.True(told.Status is ExitStatus.Good or ExitStatus.Findings, told.Errors);
+            Assert.DoesNotContain(told.Output, letter => (char.IsControl(letter) && letter != '\n') || letter is >= '\u202a' and <= '\u202e' or '\u200d');
+            using var described = JsonDocument.Parse(work.Run(command, "a.grove", "--json").Bytes);
             Assert.Equal(JsonValueKind.Object, described.RootElement.ValueKind);
         }
 

@@ -1,0 +1,210 @@
+using System.Diagnostics;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+
+namespace GroveSpec.Cli.Tests;
+
+public sealed class SurveyCommandTests : IDisposable
+{
+    private const string Head = """
+        # A slab, taped on a windless day
+        planting  "Tide Line"
+        habit     group
+        species   larix-kaempferi
+        container oval 400 x 260 x 40 mm
+        viewed    from 180 deg, at 1000 mm
+
+        """;
+
+    private const string Known = """
+        trunk A   at -90, -30 mm   diameter 30 mm   height 400 mm   # the old one
+        trunk B   at 60, -40 mm    diameter 22 mm   height 330 mm
+        trunk C   at 20, 70 mm     diameter 18 mm   height 260 mm
+
+        """;
+
+    // D stands at (-30, 20), E at (110, 35): distances worked out by Pythagoras.
+    private const string Sought = """
+        trunk D                    diameter 12 mm   height 210 mm
+        trunk E1                   diameter 9 mm    height 150 mm
+
+        """;
+
+    private const string Readings = """
+        tape D to A 78.1025 mm
+        tape D to B 108.1665 mm
+        tape D to C 70.7107 mm
+        tape E1 to A 210.2974 mm
+        tape E1 to B 90.1388 mm
+        tape E1 to C 96.5660 mm
+
+        """;
+
+    private readonly Workplace work = new();
+
+    public void Dispose() => work.Dispose();
+
+    [Fact]
+    public void Exact_readings_give_the_places_and_every_reading_fits()
+    {
+        work.Write("a.grove", Head + Known + Sought + Readings);
+        var planting = Json("a.grove");
+        Assert.Equal((-30, 20), (Round(Position(planting, "D")["x"]), Round(Position(planting, "D")["y"])));
+        Assert.Equal((110, 35), (Round(Position(planting, "E1")["x"]), Round(Position(planting, "E1")["y"])));
+        Assert.All(planting["readings"]!.AsArray(), reading => Assert.Equal("fits", (string)reading!["is"]!));
+        var told = Flowing(work.Run("survey", "a.grove").Output);
+        Assert.StartsWith("Tide Line, 6 tape readings among 5 trunks D at -30.0, 20.0 mm, within ", told, StringComparison.Ordinal);
+        Assert.Contains("All readings fit, the worst to 0.0 mm.", told, StringComparison.Ordinal);
+
+        static double Round(JsonNode? number) => Math.Round((double)number!, 2);
+    }
+
+    [Fact]
+    public void Written_places_change_their_lines_and_no_other_byte()
+    {
+        var before = Head + Known + Sought + "\r\n" + Readings;
+        work.Write("a.grove", before);
+        var answer = work.Run("survey", "a.grove", "--write");
+        Assert.Equal(ExitStatus.Good, answer.Status);
+        Assert.Contains("a.grove: the places of 2 trunks were written.", answer.Errors, StringComparison.Ordinal);
+        Assert.Equal(
+            before.Replace("trunk D ", "trunk D   at -30, 20 mm ", StringComparison.Ordinal).Replace("trunk E1 ", "trunk E1   at 110, 35 mm ", StringComparison.Ordinal),
+            work.Read("a.grove"));
+
+        // Once more there is nothing to write, and the file is not touched.
+        var time = File.GetLastWriteTimeUtc(work["a.grove"]);
+        Assert.Contains("no place was written", work.Run("survey", "a.grove", "--write").Errors, StringComparison.Ordinal);
+        Assert.Equal(time, File.GetLastWriteTimeUtc(work["a.grove"]));
+        Assert.Contains("so that the readings only check them. All readings fit", Flowing(work.Run("survey", "a.grove").Output), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_reading_that_does_not_fit_is_named_left_out_and_to_be_read_again()
+    {
+        work.Write("a.grove", Head + Known + Taped("tape D to E1 140.8013 mm\n") + Readings.Replace("78.1025", "98.1025", StringComparison.Ordinal) + "tape D to A 78.2 mm\ntape D to A 78.0 mm\n");
+        var told = Flowing(work.Run("survey", "a.grove").Output);
+        Assert.Contains("D to A reads 98.1 mm, but the others make it 78.1 mm: it is 20.0 mm too long, and was left out.", told, StringComparison.Ordinal);
+        Assert.EndsWith("Next, read D to A again.", told, StringComparison.Ordinal);
+        Assert.Equal("left out", (string)Json("a.grove")["readings"]![1]!["is"]!);
+        work.Run("survey", "a.grove", "--write");
+        Assert.Matches("trunk D   at -(30(\\.\\d+)?|29\\.9\\d*), (20(\\.\\d+)?|19\\.9\\d*) mm", work.Read("a.grove"));
+    }
+
+    [Fact]
+    public void Where_it_cannot_be_told_which_reading_is_off_all_are_named_and_nothing_is_written()
+    {
+        var text = Head + Known + Taped("") + Readings.Replace("78.1025", "98.1025", StringComparison.Ordinal);
+        work.Write("a.grove", text);
+        var answer = work.Run("survey", "a.grove", "--write");
+        var told = Flowing(answer.Output);
+        Assert.Contains("One of these 3 readings is off, and there are too few to tell which: D to A 98.1 mm, D to B 108.2 mm and D to C 70.7 mm.", told, StringComparison.Ordinal);
+        Assert.Contains("that depends on which reading is off", told, StringComparison.Ordinal);
+        Assert.Contains("a.grove: the place of 1 trunk was written.", answer.Errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("trunk D   at", work.Read("a.grove"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_free_is_named_with_the_reading_that_helps()
+    {
+        work.Write("a.grove", Head + Known + Taped("") + "tape D to A 78.1 mm\ntape D to B 108.2 mm\ntape E1 to B 90.1 mm\n");
+        var told = Flowing(work.Run("survey", "a.grove").Output);
+        Assert.Contains("E1 can still move without any reading changing.", told, StringComparison.Ordinal);
+        Assert.Contains("D may stand on either side", told, StringComparison.Ordinal);
+        Assert.Contains("Next, read E1 to", told, StringComparison.Ordinal);
+        work.Write("b.grove", Head + Known + Taped("") + "tape D to A 78.1 mm\ntape D to B 108.2 mm\ntape D to C 70.7 mm\n");
+        Assert.Contains("Nothing was read to E1. ", Flowing(work.Run("survey", "b.grove").Output), StringComparison.Ordinal);
+        Assert.Contains("Next, read E1 to A, B and C: three that stand well apart hold it.", Flowing(work.Run("survey", "b.grove").Output), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_any_place_axes_are_chosen_written_and_can_be_turned_over()
+    {
+        const string Square = "trunk A diameter 9 mm\ntrunk B diameter 9 mm\ntrunk C diameter 9 mm\ntape A to B 100 mm\ntape B to C 100 mm\ntape A to C 141.4214 mm\n";
+        work.Write("a.grove", Head + Square);
+        var told = Flowing(work.Run("survey", "a.grove").Output);
+        Assert.Contains("A at 0.0, 0.0 mm, the origin", told, StringComparison.Ordinal);
+        Assert.Contains("use --mirrored", told, StringComparison.Ordinal);
+        Assert.Contains("C at 100.0, -100.0 mm", Flowing(work.Run("survey", "a.grove", "--mirrored").Output), StringComparison.Ordinal);
+        work.Run("survey", "a.grove", "--write");
+        Assert.Contains("trunk C   at 100, 100 mm", work.Read("a.grove"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_place_that_cannot_be_read_is_not_hidden_by_a_second_one()
+    {
+        var text = Head + Known + "trunk D at 41, mm diameter 12 mm\ntrunk E1 diameter 9 mm\n" + Readings;
+        work.Write("a.grove", text);
+        work.Run("survey", "a.grove", "--write");
+        Assert.Contains("trunk D at 41, mm", work.Read("a.grove"), StringComparison.Ordinal);
+        Assert.Contains("trunk E1   at 110, 35 mm", work.Read("a.grove"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(Head + Known)]
+    [InlineData(Plantings.Quiet)]
+    [InlineData(Plantings.Broken)]
+    [InlineData("")]
+    [InlineData("trunk \u202eA at 1, 2 mm\ntrunk \u001b[31m diameter 9 mm\ntape A to A 5 mm\ntape <script> to \u202eA 9 mm\n")]
+    [InlineData(Head + "trunk A\ntrunk B\ntrunk C\ntape A to B 1e9 mm\ntape B to C 1 mm\ntape A to C 0.000001 mm\n")]
+    public void Json_is_as_its_schema_says(string text)
+    {
+        work.Write("one.grove", text);
+        var answer = work.Run("survey", "one.grove", "gone.grove", "--json");
+        Assert.Equal(ExitStatus.Files, answer.Status);
+        Assert.True(Schema().Evaluate(Parse(answer)).IsValid, answer.Output);
+        Assert.Equal("gone.grove", (string)JsonNode.Parse(answer.Output)!["unreadable"]![0]!["file"]!);
+    }
+
+    [Fact]
+    public void Json_of_every_sample_is_as_its_schema_says()
+    {
+        var answer = work.Run("survey", Project.Path("samples"), "--json");
+        Assert.True(Schema().Evaluate(Parse(answer)).IsValid, answer.Output);
+    }
+
+    [Theory]
+    [InlineData("--output", "a.grove")]
+    [InlineData("--units", "ells")]
+    public void What_cannot_be_meant_so_is_refused_and_nothing_is_lost(params string[] options)
+    {
+        work.Write("a.grove", Head + Known);
+        Assert.Equal(ExitStatus.Usage, work.Run(["survey", "a.grove", .. options]).Status);
+        Assert.Equal(ExitStatus.Usage, work.RunWithInput(Head + Known, "survey", "-", "--write").Status);
+        Assert.Equal(Head + Known, work.Read("a.grove"));
+    }
+
+    [Theory]
+    [InlineData("survey")]
+    [InlineData("stand")]
+    public async Task The_native_program_tells_the_same_of_every_sample(string command)
+    {
+        var program = Environment.GetEnvironmentVariable("GROVESPEC_PROGRAM");
+        Assert.SkipWhen(string.IsNullOrEmpty(program), "GROVESPEC_PROGRAM names no native program; bash tests/run.sh makes one.");
+        work.Write("a.grove", Head + Known + Taped("tape D to E1 140.8 mm\n") + Readings);
+        string[] words = [command, Project.Path("samples"), work["a.grove"], "--json"];
+        using var process = Process.Start(new ProcessStartInfo(program!, words) { RedirectStandardOutput = true, RedirectStandardError = true, StandardOutputEncoding = Encoding.UTF8 })!;
+        var errors = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+        var output = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+        Assert.Equal(work.Run(words).Output, output);
+        await errors;
+    }
+
+    private static string Taped(string more) => Sought + more;
+
+    private JsonNode Json(string name) => JsonNode.Parse(work.Run("survey", name, "--json").Output)!["plantings"]![0]!;
+
+    private static JsonNode Position(JsonNode planting, string trunk) => planting["positions"]!.AsArray().Single(one => (string)one!["trunk"]! == trunk)!;
+
+    private static string Flowing(string output) => string.Join(' ', output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+
+    private static JsonElement Parse(Answer answer)
+    {
+        using var document = JsonDocument.Parse(answer.Bytes);
+        return document.RootElement.Clone();
+    }
+
+    private static JsonSchema Schema() => JsonSchema.FromText(File.ReadAllText(Project.Path("docs/survey.schema.json")));
+}
