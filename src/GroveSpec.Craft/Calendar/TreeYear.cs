@@ -19,7 +19,8 @@ public sealed class TreeYear
     private readonly bool isSpeciesSeen;
     private readonly UsualStages usual;
     private readonly SeenStages seen;
-    private readonly Dictionary<(Stage Stage, int Year), StageOnset?> comings = [];
+    private readonly Dictionary<long, StageOnset?> comings = [];
+    private readonly Dictionary<long, DateInterval?> underWay = [];
 
     private TreeYear(Planting planting, string? species)
     {
@@ -51,9 +52,10 @@ public sealed class TreeYear
     /// <returns>Its days with their source; null where <see cref="Onset"/> is.</returns>
     public StageOnset? Coming(Stage stage, int year)
     {
-        if (!comings.TryGetValue((stage, year), out var coming))
+        var key = KeyOf(stage, year);
+        if (!comings.TryGetValue(key, out var coming))
         {
-            comings.Add((stage, year), coming = Reckon(stage, year));
+            comings.Add(key, coming = Reckon(stage, year));
         }
 
         return coming;
@@ -71,30 +73,13 @@ public sealed class TreeYear
     /// <returns>The days; null where <see cref="Onset"/> is.</returns>
     public DateInterval? Days(Stage stage, int year)
     {
-        if (Onset(stage, year) is not { } onset)
+        var key = KeyOf(stage, year);
+        if (!underWay.TryGetValue(key, out var known))
         {
-            return null;
+            underWay.Add(key, known = UnderWay(stage, year));
         }
 
-        if (stage == Stage.Midsummer)
-        {
-            return onset;
-        }
-
-        LocalDate? next = null;
-        for (var other = Stage.BudBreak; other <= Stage.Dormant; other++)
-        {
-            for (var later = year; later <= year + 1 && other != Stage.Midsummer; later++)
-            {
-                if (Onset(other, later) is { } candidate && candidate.Start > onset.Start && (next is null || candidate.Start < next))
-                {
-                    next = candidate.Start;
-                }
-            }
-        }
-
-        var end = next is { } following ? LocalDate.Max(onset.End, following.PlusDays(-1)) : onset.End;
-        return new DateInterval(onset.Start, end);
+        return known;
     }
 
     /// <summary>The last frost of spring.</summary>
@@ -136,6 +121,37 @@ public sealed class TreeYear
         }
 
         return spans.ToImmutable();
+    }
+
+    /// <summary>One number for both: a table looks it up several times as fast as the pair.</summary>
+    private static long KeyOf(Stage stage, int year) => ((long)year << 8) | (byte)stage;
+
+    private DateInterval? UnderWay(Stage stage, int year)
+    {
+        if (Onset(stage, year) is not { } onset)
+        {
+            return null;
+        }
+
+        if (stage == Stage.Midsummer)
+        {
+            return onset;
+        }
+
+        LocalDate? next = null;
+        for (var other = Stage.BudBreak; other <= Stage.Dormant; other++)
+        {
+            for (var later = year; later <= year + 1 && other != Stage.Midsummer; later++)
+            {
+                if (Onset(other, later) is { } candidate && candidate.Start > onset.Start && (next is null || candidate.Start < next))
+                {
+                    next = candidate.Start;
+                }
+            }
+        }
+
+        var end = next is { } following ? LocalDate.Max(onset.End, following.PlusDays(-1)) : onset.End;
+        return new DateInterval(onset.Start, end);
     }
 
     private StageOnset? Reckon(Stage stage, int year)

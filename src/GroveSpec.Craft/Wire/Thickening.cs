@@ -11,7 +11,8 @@ namespace GroveSpec.Craft.Wire;
 /// <summary>
 /// How a trunk thickens through the year. A season's growth follows a Gompertz curve that is steepest at the summer solstice, where the
 /// growth of trees in cold climates is (Rossi and others 2006), and has nine tenths behind it as the leaves colour, or as an evergreen
-/// comes to rest (common practice). What has no cold rest thickens evenly. How much a year brings is a wide band, from memory.
+/// comes to rest (common practice). What has no cold rest thickens evenly. How much a year brings is a wide band, from memory. It keeps what it has
+/// worked out, so it belongs to one thread at a time.
 /// </summary>
 /// <param name="kind">The species.</param>
 /// <param name="vigour">How the trunk is driven by its role; null for none.</param>
@@ -25,6 +26,9 @@ public sealed class Thickening(TreeKind kind, Vigour? vigour)
     private const int FewestDaysToNineTenths = 45;
     private const int MostDaysAhead = 3 * 366;
 
+    // Of each year the steepest day and the days of one step of the curve; null where the site does not tell.
+    private readonly Dictionary<int, (LocalDate Steepest, double Step)?> curves = [];
+
     /// <summary>The least and the most by which the thickness grows in a year.</summary>
     /// <returns>Increments of the diameter.</returns>
     public (Length Least, Length Most) OfYear { get; } = Band(kind.Profile?.Growth?.Value, vigour);
@@ -36,9 +40,7 @@ public sealed class Thickening(TreeKind kind, Vigour? vigour)
     /// <param name="from">The first.</param>
     /// <param name="to">The second, not before the first.</param>
     /// <returns>A share, above 1 over more than a year.</returns>
-    public double ShareBetween(LocalDate from, LocalDate to) => kind.Year.Habit == LeafHabit.Tropical
-        ? Period.DaysBetween(from, to) / DaysOfYear
-        : Grown(to) - Grown(from);
+    public double ShareBetween(LocalDate from, LocalDate to) => ShareSince(from)(to);
 
     /// <summary>The day by which the thickness has grown by so much.</summary>
     /// <param name="from">The day from which on it is counted.</param>
@@ -53,7 +55,8 @@ public sealed class Thickening(TreeKind kind, Vigour? vigour)
         }
 
         var share = growth / ofYear;
-        if (ShareBetween(from, from.PlusDays(MostDaysAhead)) < share)
+        var shareUntil = ShareSince(from);
+        if (shareUntil(from.PlusDays(MostDaysAhead)) < share)
         {
             return null;
         }
@@ -62,7 +65,7 @@ public sealed class Thickening(TreeKind kind, Vigour? vigour)
         while (after - before > 1)
         {
             var middle = (before + after) / 2;
-            (before, after) = ShareBetween(from, from.PlusDays(middle)) < share ? (middle, after) : (before, middle);
+            (before, after) = shareUntil(from.PlusDays(middle)) < share ? (middle, after) : (before, middle);
         }
 
         return from.PlusDays(after);
@@ -119,23 +122,44 @@ public sealed class Thickening(TreeKind kind, Vigour? vigour)
         return (Length.FromMillimetres(least * factor), Length.FromMillimetres(most * factor));
     }
 
+    /// <summary>How much of a year's growth comes between a day and others.</summary>
+    private Func<LocalDate, double> ShareSince(LocalDate from)
+    {
+        if (kind.Year.Habit == LeafHabit.Tropical)
+        {
+            return day => Period.DaysBetween(from, day) / DaysOfYear;
+        }
+
+        var before = Grown(from);
+        return day => Grown(day) - before;
+    }
+
     /// <summary>The years' growth up to a day, counted from a year before it, so that differences of near days are exact enough.</summary>
     private double Grown(LocalDate day)
     {
         var grown = (double)day.Year;
         for (var number = day.Year - 2; number <= day.Year + 1; number++)
         {
-            if (kind.Year.Onset(Stage.Midsummer, number) is not { } midsummer)
+            if (CurveOf(number) is var (steepest, step))
             {
-                continue;
+                grown += Math.Exp(-Math.Exp(-Period.DaysBetween(steepest, day) / step)) - (number < day.Year ? 1 : 0);
             }
-
-            var steepest = Middle(midsummer);
-            var step = Math.Max(DaysToNineTenths(steepest), FewestDaysToNineTenths) / StepsToNineTenths;
-            grown += Math.Exp(-Math.Exp(-Period.DaysBetween(steepest, day) / step)) - (number < day.Year ? 1 : 0);
         }
 
         return grown;
+    }
+
+    private (LocalDate Steepest, double Step)? CurveOf(int year)
+    {
+        if (!curves.TryGetValue(year, out var curve))
+        {
+            curve = kind.Year.Onset(Stage.Midsummer, year) is { } midsummer
+                ? (Middle(midsummer), Math.Max(DaysToNineTenths(Middle(midsummer)), FewestDaysToNineTenths) / StepsToNineTenths)
+                : null;
+            curves.Add(year, curve);
+        }
+
+        return curve;
     }
 
     private int DaysToNineTenths(LocalDate steepest)

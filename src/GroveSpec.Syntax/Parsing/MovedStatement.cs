@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
+using System.Diagnostics.CodeAnalysis;
+using System.Runtime.InteropServices;
 using GroveSpec.Syntax.Tree;
 
 namespace GroveSpec.Syntax.Parsing;
@@ -53,22 +55,22 @@ internal sealed partial class MovedStatement(int by, int byTokens)
             return parts;
         }
 
-        var all = ImmutableArray.CreateBuilder<T>(parts.Length);
-        foreach (var part in parts)
+        var all = new T[parts.Length];
+        for (var index = 0; index < all.Length; index++)
         {
-            all.Add(moved(part));
+            all[index] = moved(parts[index]);
         }
 
-        return all.MoveToImmutable();
+        return ImmutableCollectionsMarshal.AsImmutableArray(all);
     }
 
-    [return: System.Diagnostics.CodeAnalysis.NotNullIfNotNull(nameof(name))]
+    [return: NotNullIfNotNull(nameof(name))]
     private NameSyntax? Of(NameSyntax? name) => name is null ? null : name with { Span = name.Span.Moved(by) };
 
-    [return: System.Diagnostics.CodeAnalysis.NotNullIfNotNull(nameof(text))]
+    [return: NotNullIfNotNull(nameof(text))]
     private TextSyntax? Of(TextSyntax? text) => text is null ? null : text with { Span = text.Span.Moved(by) };
 
-    [return: System.Diagnostics.CodeAnalysis.NotNullIfNotNull(nameof(quantity))]
+    [return: NotNullIfNotNull(nameof(quantity))]
     private QuantitySyntax? Of(QuantitySyntax? quantity) => quantity is null ? null : quantity with { Span = quantity.Span.Moved(by), Unit = Of(quantity.Unit) };
 
     private PlanPointSyntax Of(PlanPointSyntax point) => point with { Span = point.Span.Moved(by), X = Of(point.X), Y = Of(point.Y) };
@@ -92,7 +94,7 @@ internal sealed partial class MovedStatement(int by, int byTokens)
 
     private MomentSyntax.Date? Of(MomentSyntax.Date? date) => date is null ? null : date with { Span = date.Span.Moved(by) };
 
-    [return: System.Diagnostics.CodeAnalysis.NotNullIfNotNull(nameof(moment))]
+    [return: NotNullIfNotNull(nameof(moment))]
     private MomentSyntax? Of(MomentSyntax? moment)
     {
         if (moment is null)
