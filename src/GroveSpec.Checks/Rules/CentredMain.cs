@@ -1,5 +1,6 @@
 using GroveSpec.Checks.Judging;
 using GroveSpec.Craft.Composition;
+using GroveSpec.Craft.Containers;
 using GroveSpec.Model.Judgement;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
@@ -24,24 +25,18 @@ internal sealed class CentredMain : IRule
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CheckContext context, double limit)
     {
-        if (context.Outline is not { } outline || context.Standing.Count < 2 || Largest(context) is not { } largest)
+        if (context.Outline is not { } outline || context.Standing.Count < 2 || LargestFirst(context.Standing.Trunks).FirstOrDefault() is not { } largest)
         {
             return [];
         }
 
-        // Facing the viewer's way, the viewer's right hand lies a quarter turn before the bearing of the place they stand at.
-        var right = new Bearing(context.View.Frame.From.Degrees - 90);
-        var (least, greatest) = outline.Reach(right);
-        var place = largest.Place!.Value;
-        var across = (place.X * right.Rightward) + (place.Y * right.Backward);
-        var offset = across - ((least + greatest) * 0.5);
+        var (offset, width) = OffCentre(context, outline, largest);
         var distance = offset < Length.Zero ? -offset : offset;
-        if (!Likeness.IsAtMostPart(distance, greatest - least, limit))
+        if (!Likeness.IsAtMostPart(distance, width, limit))
         {
             return [];
         }
 
-        var width = greatest - least;
         var percent = 100.0 * distance.Nanometres / width.Nanometres;
         var name = Wording.Name(largest.Name);
         var stands = distance == Length.Zero
@@ -65,22 +60,38 @@ internal sealed class CentredMain : IRule
         ];
     }
 
-    /// <summary>The widest; of equals the tallest, then the first by name. None where no diameter is known.</summary>
-    private static TrunkState? Largest(CheckContext context)
+    /// <summary>Whether a trunk would be told if it were the largest of several.</summary>
+    /// <param name="context">The planting.</param>
+    /// <param name="trunk">A trunk that stands and has a place.</param>
+    /// <param name="limit">The limit in percent of the container's width.</param>
+    /// <returns>True when it stands in the middle; false without a container.</returns>
+    public static bool IsCentred(CheckContext context, TrunkState trunk, double limit)
     {
-        TrunkState? largest = null;
-        foreach (var trunk in context.Standing.Trunks)
+        if (context.Outline is not { } outline)
         {
-            if (trunk.Diameter is { } diameter
-                && (largest is null || diameter.Value > largest.Diameter!.Value.Value
-                    || (diameter.Value == largest.Diameter!.Value.Value && Height(trunk) > Height(largest))))
-            {
-                largest = trunk;
-            }
+            return false;
         }
 
-        return largest;
+        var (offset, width) = OffCentre(context, outline, trunk);
+        return Likeness.IsAtMostPart(offset < Length.Zero ? -offset : offset, width, limit);
     }
 
-    private static Length Height(TrunkState trunk) => trunk.Height?.Value ?? Length.Zero;
+    /// <summary>Trunks whose diameter is known, the widest first; of equals the tallest, then the first by name.</summary>
+    /// <param name="trunks">The trunks, by name.</param>
+    /// <returns>The trunks.</returns>
+    public static IEnumerable<TrunkState> LargestFirst(IEnumerable<TrunkState> trunks) => trunks
+        .Where(trunk => trunk.Diameter is not null)
+        .OrderByDescending(trunk => trunk.Diameter!.Value.Value)
+        .ThenByDescending(trunk => trunk.Height?.Value ?? Length.Zero);
+
+    /// <summary>How far to the viewer's right of the container's centre line a trunk stands, and how wide the container is.</summary>
+    private static (Length Offset, Length Width) OffCentre(CheckContext context, ContainerOutline outline, TrunkState trunk)
+    {
+        // Facing the viewer's way, the viewer's right hand lies a quarter turn before the bearing of the place they stand at.
+        var right = new Bearing(context.View.Frame.From.Degrees - 90);
+        var (least, greatest) = outline.Reach(right);
+        var place = trunk.Place!.Value;
+        var across = (place.X * right.Rightward) + (place.Y * right.Backward);
+        return (across - ((least + greatest) * 0.5), greatest - least);
+    }
 }

@@ -31,16 +31,11 @@ internal sealed class DepthReversed : IRule
         }
 
         var seen = context.View.Trunks.Where(trunk => trunk.Trunk.Diameter is not null).ToList();
-        if (seen.Count < Fewest)
-        {
-            return [];
-        }
-
         var correlation = RankCorrelation.Spearman(
             [.. seen.Select(trunk => trunk.Trunk.Diameter!.Value.Value.Millimetres)],
             [.. seen.Select(trunk => -trunk.Foot.Depth.Millimetres)]);
-        var agreement = depth == DepthOrder.Near ? correlation : -correlation;
-        if (agreement > -limit || agreement >= 0)
+        var agreement = Agreement(depth, correlation);
+        if (!IsReversed(depth, correlation, seen.Count, limit))
         {
             return [];
         }
@@ -64,4 +59,15 @@ internal sealed class DepthReversed : IRule
             },
         ];
     }
+
+    /// <summary>Whether the order runs against the one that was chosen.</summary>
+    /// <param name="depth">The order that was chosen.</param>
+    /// <param name="correlation">How far thickness goes with nearness, from −1 to 1.</param>
+    /// <param name="trunks">Of how many trunks.</param>
+    /// <param name="limit">How far it has to run against it.</param>
+    /// <returns>True when it does.</returns>
+    public static bool IsReversed(DepthOrder depth, double correlation, int trunks, double limit) =>
+        trunks >= Fewest && Agreement(depth, correlation) is < 0 and var agreement && agreement <= -limit;
+
+    private static double Agreement(DepthOrder depth, double correlation) => depth == DepthOrder.Near ? correlation : -correlation;
 }

@@ -23,7 +23,7 @@ internal sealed class EvenCount : IRule
     public IEnumerable<Finding> Look(CheckContext context, double limit)
     {
         var count = context.State.Trunks.Count(trunk => trunk.Presence == Presence.Standing);
-        if (count is 0 or >= NobodyCountsFrom || count % 2 != 0)
+        if (!IsSplit(count))
         {
             return [];
         }
@@ -50,4 +50,9 @@ internal sealed class EvenCount : IRule
             },
         ];
     }
+
+    /// <summary>Whether the eye splits a number of trunks into pairs.</summary>
+    /// <param name="count">How many stand.</param>
+    /// <returns>True for an even number of a few.</returns>
+    public static bool IsSplit(int count) => count is > 0 and < NobodyCountsFrom && count % 2 == 0;
 }

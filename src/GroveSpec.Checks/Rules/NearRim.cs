@@ -34,8 +34,7 @@ internal sealed class NearRim : IRule
         {
             var room = RimRoom.Of(outline, trunk);
 
-            // A trunk that reaches past the rim is told by off-container alone.
-            if (room >= Length.Zero && room.Nanometres < (decimal)limit * Length.NanometresPerMillimetre)
+            if (IsNear(room, limit))
             {
                 found.Add((trunk, room));
             }
@@ -43,6 +42,12 @@ internal sealed class NearRim : IRule
 
         return WorstFirst.Make(context, Description, found, place => -place.Room.Millimetres, place => [place.Trunk], place => Tell(context, place.Trunk, place.Room, limit));
     }
+
+    /// <summary>Whether a trunk stands too near the rim; one that reaches past it is told by off-container alone.</summary>
+    /// <param name="room">The room it leaves to the rim.</param>
+    /// <param name="limit">The limit in millimetres.</param>
+    /// <returns>True when it does.</returns>
+    public static bool IsNear(Length room, double limit) => room >= Length.Zero && room.Nanometres < (decimal)limit * Length.NanometresPerMillimetre;
 
     private Finding Tell(CheckContext context, TrunkState trunk, Length room, double limit)
     {

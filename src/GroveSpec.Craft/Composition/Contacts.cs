@@ -43,18 +43,21 @@ public static class Contacts
         return [.. deepest.Select(pair => (pair.Key, pair.Value.Thicker, new Length((long)Math.Round(pair.Value.Gap)))).OrderBy(pair => pair.Key)];
     }
 
-    private static bool IsThinner(StandingTrunks trunks, int one, int other)
+    /// <summary>Of two trunks that touch, whether it is the one that is told as thinner; of equals the later is.</summary>
+    internal static bool IsThinner(StandingTrunks trunks, int one, int other)
     {
         Length left = trunks.Sections[one].Diameter, right = trunks.Sections[other].Diameter;
         return left != right ? left < right : one > other;
     }
 
-    private static bool Touches(StandingTrunks trunks, int thinner, int thicker, bool isGrownTogether)
+    /// <summary>Whether two trunks touch, or for those of one base, whether the thinner stands within the thicker.</summary>
+    internal static bool Touches(StandingTrunks trunks, int thinner, int thicker, bool isGrownTogether)
     {
         Int128 reach = trunks.Sections[thicker].Diameter.Nanometres + (isGrownTogether ? 0 : trunks.Sections[thinner].Diameter.Nanometres);
         return 4 * trunks.Square(thinner, thicker) <= reach * reach;
     }
 
-    private static double GapInNanometres(StandingTrunks trunks, int thinner, int thicker) =>
+    /// <summary>From bark to bark in nanometres, below zero where they overlap.</summary>
+    internal static double GapInNanometres(StandingTrunks trunks, int thinner, int thicker) =>
         Math.Sqrt((double)trunks.Square(thinner, thicker)) - ((trunks.Sections[thinner].Diameter.Nanometres + (double)trunks.Sections[thicker].Diameter.Nanometres) / 2);
 }

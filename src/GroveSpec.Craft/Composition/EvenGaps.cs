@@ -66,11 +66,12 @@ public static class EvenGaps
         return best;
     }
 
-    /// <summary>Of gaps as much alike as each other the trunks that come first decide, not where they stand.</summary>
-    private static bool IsMoreAlike(EvenGap candidate, EvenGap known) =>
+    /// <summary>Whether a gap comes before another of the same trunk. Of gaps as much alike as each other the trunks that come first decide, not where they stand.</summary>
+    internal static bool IsMoreAlike(EvenGap candidate, EvenGap known) =>
         candidate.Difference != known.Difference ? candidate.Difference < known.Difference : Sort(candidate).CompareTo(Sort(known)) < 0;
 
-    private static EvenGap? Compare(StandingTrunks trunks, int trunk, int near, int far, double percent)
+    /// <summary>Two gaps of a trunk, whether or not they are open; null when they are not closer than the limit.</summary>
+    internal static EvenGap? Compare(StandingTrunks trunks, int trunk, int near, int far, double percent)
     {
         Int128 shorter = trunks.Square(trunk, near), longer = trunks.Square(trunk, far);
         if (shorter == 0 || !Likeness.AreRootsCloserThan(shorter, longer, percent))
@@ -83,7 +84,8 @@ public static class EvenGaps
         return new EvenGap(trunk, near, far, shortGap, longGap, Likeness.DifferenceInPercent(shortGap, longGap));
     }
 
-    private static (int, int, int) Sort(EvenGap gap)
+    /// <summary>The three trunks of a gap in their order.</summary>
+    internal static (int First, int Second, int Third) Sort(EvenGap gap)
     {
         Span<int> three = [gap.Trunk, gap.Near, gap.Far];
         three.Sort();

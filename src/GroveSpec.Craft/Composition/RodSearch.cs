@@ -32,19 +32,36 @@ public static class RodSearch
                 continue;
             }
 
-            for (var first = 0; first < trunks.Count; first++)
-            {
-                for (var second = first + 1; second < trunks.Count; second++)
-                {
-                    if (first != middle && second != middle)
-                    {
-                        Look(trunks, middle, first, second, limit, found);
-                    }
-                }
-            }
+            LookThroughAll(trunks, middle, limit, found);
         }
 
         return found.DrainToImmutable();
+    }
+
+    /// <summary>All triples within a limit as if no more than six trunks stood, whether or not they are neighbours.</summary>
+    internal static ImmutableArray<(int End, int Middle, int OtherEnd, double Closeness)> OfAll(StandingTrunks trunks, double limit)
+    {
+        var found = ImmutableArray.CreateBuilder<(int, int, int, double)>();
+        for (var middle = 0; middle < trunks.Count; middle++)
+        {
+            LookThroughAll(trunks, middle, limit, found);
+        }
+
+        return found.DrainToImmutable();
+    }
+
+    private static void LookThroughAll(StandingTrunks trunks, int middle, double limit, ImmutableArray<(int, int, int, double)>.Builder found)
+    {
+        for (var first = 0; first < trunks.Count; first++)
+        {
+            for (var second = first + 1; second < trunks.Count; second++)
+            {
+                if (first != middle && second != middle)
+                {
+                    Look(trunks, middle, first, second, limit, found);
+                }
+            }
+        }
     }
 
     private static void Look(StandingTrunks trunks, int middle, int first, int second, double limit, ImmutableArray<(int, int, int, double)>.Builder found)

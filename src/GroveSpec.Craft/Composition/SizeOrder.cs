@@ -121,7 +121,8 @@ public static class SizeOrder
 
     private static bool IsBroken(StandingTrunks trunks, int first, int second, double percent) => Break(trunks, first, second, percent) is not null;
 
-    private static (int Wide, int Thin)? Break(StandingTrunks trunks, int first, int second, double percent)
+    /// <summary>Two trunks that break the order by a limit, the wide one first; null where they do not.</summary>
+    internal static (int Wide, int Thin)? Break(StandingTrunks trunks, int first, int second, double percent)
     {
         if (Sizes(trunks, first) is not { } one || Sizes(trunks, second) is not { } other
             || one.Diameter > other.Diameter == one.Height > other.Height

@@ -137,6 +137,26 @@ public sealed class StandingTrunks
     /// <summary>The square of the distance between two trunks, in square nanometres, exact.</summary>
     internal Int128 Square(int first, int second) => Rod.Square(Sections[first].Centre, Sections[second].Centre);
 
+    /// <summary>The square of the distance between two trunks in square nanometres, rounded to 53 bits, as neighbours are told apart by.</summary>
+    internal double RoundedSquare(int first, int second)
+    {
+        double dx = x[first] - x[second], dy = y[first] - y[second];
+        return (dx * dx) + (dy * dy);
+    }
+
+    /// <summary>Whether a trunk would part two others, so that they are no neighbours while it stands.</summary>
+    internal bool Parts(int trunk, int from, int to)
+    {
+        var square = RoundedSquare(from, to);
+        return RoundedSquare(from, trunk) < square && IsOnTheWay(trunk, from, to, square);
+    }
+
+    /// <summary>Whether a trunk would stand within the circle over the gap of two others, so that it is not open while it stands.</summary>
+    internal bool Enters(int trunk, int from, int to) => IsWithinCircle(trunk, from, to);
+
+    /// <summary>Whether a gap is within a reach, both as squares that were rounded.</summary>
+    internal static bool IsWithin(double square, double reachSquare) => IsWithinReach(square, reachSquare);
+
     private double MedianSquare
     {
         get

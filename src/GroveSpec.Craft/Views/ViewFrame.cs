@@ -179,13 +179,16 @@ public sealed class ViewFrame
         _ => (-from.Backward, from.Rightward),
     };
 
-    private static double HeightMillimetres(TrunkState trunk) =>
+    /// <summary>The height by which a trunk is taken for the tallest, in millimetres.</summary>
+    internal static double HeightMillimetres(TrunkState trunk) =>
         trunk.Height?.Value.Millimetres ?? (trunk.Trunk.Line is [.., var tip] ? tip.Z.Millimetres : 0);
 
-    private static double Distant(PlanPoint place) => Math.Sqrt(
+    /// <summary>How far from the plan's origin a place is, in millimetres.</summary>
+    internal static double Distant(PlanPoint place) => Math.Sqrt(
         (place.X.Millimetres * place.X.Millimetres) + (place.Y.Millimetres * place.Y.Millimetres));
 
-    private static double ReachMillimetres(Container? container)
+    /// <summary>How far from the plan's origin a container reaches, in millimetres; 0 without one.</summary>
+    internal static double ReachMillimetres(Container? container)
     {
         switch (container)
         {

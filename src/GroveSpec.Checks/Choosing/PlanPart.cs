@@ -1,0 +1,306 @@
+using System.Collections.Immutable;
+using System.Numerics;
+using GroveSpec.Checks.Judging;
+using GroveSpec.Craft.Choice;
+using GroveSpec.Craft.Composition;
+using GroveSpec.Craft.Containers;
+using GroveSpec.Model;
+using GroveSpec.Model.Roles;
+
+namespace GroveSpec.Checks.Choosing;
+
+/// <summary>What the checks of the plan and of sizes would find if only some trunks stood, weighed.</summary>
+internal sealed class PlanPart
+{
+    private readonly ChoiceCheck rods;
+    private readonly ChoiceCheck gaps;
+    private readonly ChoiceCheck twinDiameters;
+    private readonly ChoiceCheck twinHeights;
+    private readonly ChoiceCheck wide;
+    private readonly ChoiceCheck thin;
+    private readonly ChoiceCheck touching;
+    private readonly ContactTable contacts;
+    private readonly ImmutableArray<StoolRod> stoolRods;
+    private readonly EvenGapTable evenGaps;
+    private readonly Dictionary<uint, int> evenThrees = [];
+    private readonly TwinTable alikeDiameters;
+    private readonly TwinTable alikeHeights;
+    private readonly SizeOrderTable order;
+    private readonly double[] ownWeights;
+
+    /// <summary>Lays out a planting.</summary>
+    /// <param name="context">The planting, of which at most <see cref="NeighbourTable.MostTrunks"/> trunks stand and have a place.</param>
+    /// <param name="limits">Its limits.</param>
+    public PlanPart(CheckContext context, Limits limits)
+    {
+        (rods, gaps) = (new(context, limits, "three-in-line"), new(context, limits, "even-gaps"));
+        (twinDiameters, twinHeights) = (new(context, limits, "twin-diameters"), new(context, limits, "twin-heights"));
+        (wide, thin, touching) = (new(context, limits, "wide-but-short"), new(context, limits, "thin-but-tall"), new(context, limits, "touching"));
+        var trunks = context.Standing;
+        contacts = new(trunks, context.Planting.EffectiveHabit == Habit.Clump);
+        stoolRods = StoolRod.Of(trunks, rods.Limit);
+        evenGaps = new(trunks, gaps.Limit);
+        for (var trunk = 0; trunk < trunks.Count; trunk++)
+        {
+            foreach (var (_, _, three, _) in evenGaps.Of(trunk))
+            {
+                evenThrees[three] = evenThrees.GetValueOrDefault(three) + 1;
+            }
+        }
+
+        alikeDiameters = new(trunks, trunk => trunk.Diameter?.Value, twinDiameters.Limit);
+        alikeHeights = new(trunks, trunk => trunk.Height?.Value, twinHeights.Limit);
+        order = new(trunks, wide.Limit, thin.Limit, index => HasForm(context, index, Form.Stout), index => HasForm(context, index, Form.Slender));
+        ownWeights = OwnWeights(context, limits);
+    }
+
+    /// <summary>The trunks that touch, where that check is on.</summary>
+    /// <param name="kept">The trunks that stand.</param>
+    /// <param name="pairs">Takes the pairs that are told, as sets.</param>
+    /// <returns>How many pairs there are.</returns>
+    public int Contacts(uint kept, Span<uint> pairs) => touching.IsOn ? contacts.Find(kept, pairs) : 0;
+
+    /// <summary>Whether any two of three trunks might be told as touching.</summary>
+    /// <param name="three">The three, as a set.</param>
+    /// <returns>False when no two of them touch.</returns>
+    public bool MayTouch(uint three)
+    {
+        for (var rest = three; rest != 0 && touching.IsOn; rest &= rest - 1)
+        {
+            if ((contacts.ReachedBy(BitOperations.TrailingZeroCount(rest)) & three) != 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether three trunks have two gaps that are alike, open or not.</summary>
+    /// <param name="three">The three, as a set.</param>
+    /// <returns>True when they have.</returns>
+    public bool MayBeEven(uint three) => gaps.IsOn && evenThrees.ContainsKey(three);
+
+    /// <summary>The weight of what each trunk would be found for by itself, and of those that touch.</summary>
+    /// <param name="kept">The trunks that stand.</param>
+    /// <param name="pairs">The pairs that are told as touching.</param>
+    /// <returns>The sum.</returns>
+    public double OfItself(uint kept, ReadOnlySpan<uint> pairs)
+    {
+        var sum = OwnWeight(kept);
+        foreach (var pair in pairs)
+        {
+            sum += touching.Of(pair);
+        }
+
+        return sum;
+    }
+
+    /// <summary>The least that <see cref="OfItself"/> can come to.</summary>
+    /// <param name="kept">The trunks that stand in any case.</param>
+    /// <returns>The bound.</returns>
+    public double OfItselfAtLeast(uint kept)
+    {
+        var sum = OwnWeight(kept);
+        for (var rest = touching is { IsOn: true, HasAccepted: false } ? kept & contacts.Touching : 0; rest != 0; rest &= rest - 1)
+        {
+            sum += (contacts.ReachedBy(BitOperations.TrailingZeroCount(rest)) & kept) != 0 ? touching.Weight : 0;
+        }
+
+        return sum;
+    }
+
+    /// <summary>The weight of the lines, the even gaps and the sizes.</summary>
+    /// <param name="kept">The trunks that stand.</param>
+    /// <param name="neighbours">Their neighbours.</param>
+    /// <param name="open">Those to which the gap is open.</param>
+    /// <param name="pairs">The pairs that are told as touching.</param>
+    /// <param name="threes">Takes the even gaps that are told, as sets of three.</param>
+    /// <param name="told">How many those are.</param>
+    /// <returns>The sum.</returns>
+    public double OfCompany(uint kept, ReadOnlySpan<uint> neighbours, ReadOnlySpan<uint> open, ReadOnlySpan<uint> pairs, Span<uint> threes, out int told)
+    {
+        var sum = 0.0;
+        var isSmall = BitOperations.PopCount(kept) < StandingTrunks.ReachMattersFrom;
+        if (rods.IsOn)
+        {
+            foreach (var rod in stoolRods)
+            {
+                if ((rod.Three & ~kept) == 0 && (isSmall || (rod.Ends & ~neighbours[rod.Middle]) == 0) && !HoldsOne(rod.Three, pairs))
+                {
+                    sum += rods.Of(rod.Three);
+                }
+            }
+        }
+
+        told = 0;
+        var found = gaps.IsOn ? evenGaps.Find(kept, open, threes) : 0;
+        for (var place = 0; place < found; place++)
+        {
+            if (!HoldsOne(threes[place], pairs))
+            {
+                sum += gaps.Of(threes[place]);
+                threes[told++] = threes[place];
+            }
+        }
+
+        sum += OfTwins(twinDiameters, alikeDiameters, kept, neighbours) + OfTwins(twinHeights, alikeHeights, kept, neighbours);
+        var (wideButShort, tallButThin) = wide.IsOn || thin.IsOn ? order.Find(kept) : (0, 0);
+        return sum + EachOf(wide, wideButShort) + EachOf(thin, tallButThin);
+    }
+
+    /// <summary>The least that <see cref="OfCompany"/> can come to.</summary>
+    /// <param name="kept">The trunks that stand in any case.</param>
+    /// <param name="possible">Those and all that may stand besides.</param>
+    /// <param name="size">How many stand in the end.</param>
+    /// <param name="neighbours">The neighbours that those kept are sure to be.</param>
+    /// <param name="open">Those to which the gap is sure to be open.</param>
+    /// <returns>The bound.</returns>
+    public double OfCompanyAtLeast(uint kept, uint possible, int size, ReadOnlySpan<uint> neighbours, ReadOnlySpan<uint> open) =>
+        OfThreesAtLeast(kept, possible, size, neighbours, open) + SureTwins(twinDiameters, alikeDiameters, kept, neighbours) + SureTwins(twinHeights, alikeHeights, kept, neighbours);
+
+    /// <summary>As <see cref="OfCompanyAtLeast"/>, without what may be one and the same for two parts of the trunks: groups of twins, which may grow together.</summary>
+    /// <param name="kept">The trunks that stand in any case.</param>
+    /// <param name="possible">Those and all that may stand besides.</param>
+    /// <param name="size">How many stand in the end.</param>
+    /// <param name="neighbours">The neighbours that those kept are sure to be.</param>
+    /// <param name="open">Those to which the gap is sure to be open.</param>
+    /// <returns>The bound.</returns>
+    public double OfThreesAtLeast(uint kept, uint possible, int size, ReadOnlySpan<uint> neighbours, ReadOnlySpan<uint> open)
+    {
+        var sum = 0.0;
+        if (rods.IsOn)
+        {
+            foreach (var rod in stoolRods)
+            {
+                if ((rod.Three & ~kept) == 0 && (size < StandingTrunks.ReachMattersFrom || (rod.Ends & ~neighbours[rod.Middle]) == 0) && !MayTouch(rod.Three))
+                {
+                    sum += rods.Of(rod.Three);
+                }
+            }
+        }
+
+        if (gaps.IsOn)
+        {
+            for (var rest = kept; rest != 0; rest &= rest - 1)
+            {
+                sum += gaps.Weight * SureEvenGaps(BitOperations.TrailingZeroCount(rest), possible, open[BitOperations.TrailingZeroCount(rest)]);
+            }
+        }
+
+        return wide.IsOn && thin.IsOn && wide.Limit == thin.Limit && !wide.HasAccepted && !thin.HasAccepted
+            ? sum + (order.SeparatePairs(kept) * Math.Min(wide.Weight, thin.Weight))
+            : sum;
+    }
+
+    /// <summary>Whether a set of three holds a pair that is told.</summary>
+    /// <param name="three">The three, as a set.</param>
+    /// <param name="pairs">The pairs.</param>
+    /// <returns>True when it does.</returns>
+    public static bool HoldsOne(uint three, ReadOnlySpan<uint> pairs)
+    {
+        foreach (var pair in pairs)
+        {
+            if ((pair & ~three) == 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>How many even gaps of its own a trunk is sure to have: a third where up to two others may have the same one, none where it may be left untold.</summary>
+    private double SureEvenGaps(int trunk, uint possible, uint open)
+    {
+        var share = 1.0;
+        foreach (var (_, ends, three, _) in evenGaps.Of(trunk))
+        {
+            if ((ends & ~possible) != 0)
+            {
+                continue;
+            }
+
+            if (gaps.Accepts(three) || MayTouch(three))
+            {
+                return 0;
+            }
+
+            share = evenThrees[three] > 1 ? 1.0 / 3 : share;
+            if ((ends & ~open) == 0)
+            {
+                return share;
+            }
+        }
+
+        return 0;
+    }
+
+    private static double OfTwins(ChoiceCheck check, TwinTable twins, uint kept, ReadOnlySpan<uint> neighbours)
+    {
+        if (!check.IsOn)
+        {
+            return 0;
+        }
+
+        Span<uint> groups = stackalloc uint[NeighbourTable.MostTrunks];
+        var found = twins.Find(kept, neighbours, groups);
+        var sum = 0.0;
+        foreach (var group in groups[..found])
+        {
+            sum += check.Of(group);
+        }
+
+        return sum;
+    }
+
+    /// <summary>Groups may grow into one, so of any number one is sure.</summary>
+    private static double SureTwins(ChoiceCheck check, TwinTable twins, uint kept, ReadOnlySpan<uint> neighbours)
+    {
+        Span<uint> groups = stackalloc uint[NeighbourTable.MostTrunks];
+        return check is { IsOn: true, HasAccepted: false } && twins.Find(kept, neighbours, groups) > 0 ? check.Weight : 0;
+    }
+
+    private static double EachOf(ChoiceCheck check, uint trunks)
+    {
+        var sum = 0.0;
+        for (var rest = check.IsOn ? trunks : 0; rest != 0; rest &= rest - 1)
+        {
+            sum += check.Of(rest & (~rest + 1));
+        }
+
+        return sum;
+    }
+
+    private double OwnWeight(uint kept)
+    {
+        var sum = 0.0;
+        for (var rest = kept; rest != 0; rest &= rest - 1)
+        {
+            sum += ownWeights[BitOperations.TrailingZeroCount(rest)];
+        }
+
+        return sum;
+    }
+
+    private static double[] OwnWeights(CheckContext context, Limits limits)
+    {
+        var trunks = context.Standing.Trunks;
+        var weights = new double[trunks.Length];
+        if (context.Outline is { } outline)
+        {
+            ChoiceCheck near = new(context, limits, "near-rim"), off = new(context, limits, "off-container");
+            for (var index = 0; index < weights.Length; index++)
+            {
+                var room = RimRoom.Of(outline, trunks[index]);
+                var check = room < default(Model.Quantities.Length) ? off : Rules.NearRim.IsNear(room, near.Limit) ? near : null;
+                weights[index] = check is { IsOn: true } ? check.Of(1u << index) : 0;
+            }
+        }
+
+        return weights;
+    }
+
+    private static bool HasForm(CheckContext context, int index, Form form) =>
+        context.Planting.RoleOf(context.Standing.Trunks[index].Trunk)?.Form?.Value == form;
+}
