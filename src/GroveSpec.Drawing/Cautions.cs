@@ -13,17 +13,23 @@ public static class Cautions
     private static readonly TaskKind[] Cutting =
         [TaskKind.Prune, TaskKind.RemoveSacrifice, TaskKind.RootPrune, TaskKind.Repot, TaskKind.Graft, TaskKind.Defoliate];
 
+    private static readonly string[] SulphurWords = ["sulphur", "sulfur"];
+    private static readonly string[] CarvingWords = ["carv", "deadwood", "dead wood", "jin", "shari", "grind", "router", "rotary"];
+    private static readonly string[] MovingWords = ["move", "moving", "transport", "sell", "give away", "exhibition", "to a show", "send"];
+
     /// <summary>The cautions for a planting, each a sentence or two.</summary>
     /// <param name="planting">The planting.</param>
     /// <returns>In a fixed order; empty for a planting without tasks.</returns>
-    public static ImmutableArray<string> Of(Planting planting) => Of(planting, planting.Tasks.Select(task => task.Kind.Value).ToHashSet());
+    public static ImmutableArray<string> Of(Planting planting) => Of(planting, planting.Tasks);
 
-    /// <summary>The cautions for some kinds of work on a planting.</summary>
+    /// <summary>The cautions for some of the work on a planting.</summary>
     /// <param name="planting">The planting, for its species.</param>
-    /// <param name="kinds">The kinds of work.</param>
+    /// <param name="tasks">The work; a grower's own words for it, and notes, are looked through for sulphur, carving and moving.</param>
     /// <returns>In a fixed order; empty without any.</returns>
-    public static ImmutableArray<string> Of(Planting planting, IReadOnlySet<TaskKind> kinds)
+    public static ImmutableArray<string> Of(Planting planting, IEnumerable<PlantingTask> tasks)
     {
+        ImmutableArray<PlantingTask> work = [.. tasks];
+        var kinds = work.Select(task => task.Kind.Value).ToHashSet();
         var cautions = ImmutableArray.CreateBuilder<string>();
         if (kinds.Overlaps((IEnumerable<TaskKind>)[TaskKind.Wire, TaskKind.Unwire, TaskKind.LookOver]))
         {
@@ -43,6 +49,24 @@ public static class Cautions
             cautions.Add("Pastes, feeds and sprays: follow the product label and your local plant-health authority. Never mix products unless their labels say so.");
         }
 
+        if (Mentions(work, SulphurWords))
+        {
+            // Source: the label EPA 71096-11 of a lime sulphur (danger, corrosive, irreversible eye damage), and NLM on its reaction with acids.
+            cautions.Add("Lime sulphur is corrosive and can blind: eye and skin protection, fresh air, and never near an acid, with which it gives off a poisonous, flammable gas. Some labels forbid it at home. Follow the product label, and ask a qualified person where you are not sure.");
+        }
+
+        if (Mentions(work, CarvingWords))
+        {
+            // Source: common practice.
+            cautions.Add("Carving throws splinters and dust: protect eyes, ears and lungs, keep your hands out of the tool’s way, and let a person who is trained in power tools show you first.");
+        }
+
+        if (Mentions(work, MovingWords))
+        {
+            // Source: plant-health rules on movement in several countries, such as Canada D-97-07 and Oregon OAR 603-052-0114.
+            cautions.Add("Plants, soil and cut wood may not be moved freely everywhere: ask your local plant-health authority before any of them leaves the garden.");
+        }
+
         if (HasElm(planting) && kinds.Count > 0)
         {
             // Source: public rules on elm and zelkova in several countries (pruning seasons, movement); they differ from place to place.
@@ -60,6 +84,23 @@ public static class Cautions
         }
 
         return cautions.ToImmutable();
+    }
+
+    private static bool Mentions(ImmutableArray<PlantingTask> tasks, string[] words) =>
+        tasks.Any(task => words.Any(word => Holds(task.OtherKind, word) || Holds(task.Note?.Value, word)));
+
+    // Only where a word begins, so that nothing is found in the middle of another one.
+    private static bool Holds(string? text, string word)
+    {
+        for (var at = text?.IndexOf(word, StringComparison.OrdinalIgnoreCase) ?? -1; at >= 0; at = text!.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
+        {
+            if (at == 0 || !char.IsLetter(text![at - 1]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool HasElm(Planting planting)

@@ -72,8 +72,7 @@ internal sealed class StandCommand : GroveCommand
         {
             var assessment = reading.Read(file);
 
-            // A file of shared roles and limits is no planting, and does not stand.
-            if (Checker.IsJudged(assessment.State) && (assessment.Planting.Name is not null || !assessment.Planting.Trunks.IsEmpty || search.Files.Count == 1))
+            if (Checker.IsJudged(assessment.State) && (PlantingReading.IsPlanting(assessment) || search.Files.Count == 1))
             {
                 described.Add((assessment, Guard.Run(file.Name, "seeing how it stands", () => StandDescription.Of(assessment.State))));
             }

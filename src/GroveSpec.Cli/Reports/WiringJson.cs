@@ -4,9 +4,8 @@ using GroveSpec.Binding;
 using GroveSpec.Checks;
 using GroveSpec.Cli.Files;
 using GroveSpec.Craft.Wire;
-using GroveSpec.Drawing;
+using GroveSpec.Drawing.Wire;
 using GroveSpec.Model.Quantities;
-using GroveSpec.Model.Tasks;
 using NodaTime;
 
 namespace GroveSpec.Cli.Reports;
@@ -71,7 +70,7 @@ internal static class WiringJson
 
         json.WriteEndArray();
         json.WriteStartArray("cautions");
-        foreach (var caution in plans.IsEmpty ? [] : Cautions.Of(planting.Planting, new HashSet<TaskKind> { TaskKind.Wire }))
+        foreach (var caution in WireWords.Cautions(planting.Planting, plans))
         {
             json.WriteStringValue(caution);
         }

@@ -2,11 +2,9 @@ using System.Collections.Immutable;
 using GroveSpec.Binding;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Craft.Wire;
-using GroveSpec.Drawing;
 using GroveSpec.Drawing.Timeline;
 using GroveSpec.Drawing.Wire;
 using GroveSpec.Model.Quantities;
-using GroveSpec.Model.Tasks;
 
 namespace GroveSpec.Cli.Reports;
 
@@ -50,7 +48,7 @@ internal static class WiringText
         }
 
         writer.Write($"\n  {Bold("Before you start", isColoured)}\n");
-        foreach (var caution in Cautions.Of(planting.Planting, new HashSet<TaskKind> { TaskKind.Wire }))
+        foreach (var caution in WireWords.Cautions(planting.Planting, plans))
         {
             Paragraph.Write(writer, caution, "    ", width);
         }

@@ -135,7 +135,7 @@ public static class WirePlate
             return lines;
         }
 
-        Section("Before you start", Cautions.Of(subject.State.Planting, plans.Select(plan => plan.Term.Wire.Kind).ToHashSet()), "");
+        Section("Before you start", WireWords.Cautions(subject.State.Planting, plans), "");
         return lines;
 
         void Section(string heading, IEnumerable<string> sentences, string otherwise)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using GroveSpec.Checks;
 using GroveSpec.Craft.Wire;
 using GroveSpec.Drawing.Timeline;
+using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Drawing.Wire;
@@ -40,6 +41,16 @@ public static class WireWords
         lines.Add(new("Watch", Watch(plan, units)));
         return lines.ToImmutable();
     }
+
+    /// <summary>The usual cautions for the wire of a planting.</summary>
+    /// <param name="planting">The planting.</param>
+    /// <param name="plans">Its wires.</param>
+    /// <returns>Those for the work, then those of the wired species; none without a wire.</returns>
+    public static ImmutableArray<string> Cautions(Planting planting, ImmutableArray<WirePlan> plans) =>
+    [
+        .. Drawing.Cautions.Of(planting, plans.Select(plan => plan.Term.Wire.Dated.Task).Distinct()),
+        .. plans.Select(plan => plan.Kind).Distinct().SelectMany(kind => kind.Profile?.Cautions ?? [], (kind, caution) => $"{Capital(kind.Said)}: {caution.Value}").Distinct(StringComparer.Ordinal),
+    ];
 
     /// <summary>One size to buy.</summary>
     /// <param name="purchase">The size.</param>

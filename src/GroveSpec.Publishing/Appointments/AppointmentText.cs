@@ -57,7 +57,7 @@ internal static class AppointmentText
             lines.Add(note.Value);
         }
 
-        lines.AddRange(Cautions.Of(planting.Planting, new HashSet<TaskKind> { task.Kind.Value }));
+        lines.AddRange(Cautions.Of(planting.Planting, [task]));
         return Harmless(string.Join('\n', lines));
     }
 
