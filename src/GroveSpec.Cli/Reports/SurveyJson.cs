@@ -76,6 +76,7 @@ internal static class SurveyJson
         json.WriteNumber("readingDeviation", survey.ReadingDeviation.Millimetres);
         json.WriteBoolean("deviationAssumed", survey.IsDeviationAssumed);
         json.WriteNumber("spareReadings", survey.SpareReadings);
+        json.WriteBoolean("unsettled", survey.IsUnsettled);
         json.WriteBoolean("tooLarge", survey.IsTooLarge);
         json.WriteEndObject();
     }

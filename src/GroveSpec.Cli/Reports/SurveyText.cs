@@ -39,9 +39,14 @@ internal static class SurveyText
             writer.Write('\n');
         }
 
+        if (survey.IsUnsettled)
+        {
+            Tell("No places were found that all but a few of the readings meet, so that no reading can be blamed. Survey fewer trunks at first, or give more of them an \"at\".");
+        }
+
         if (survey.IsTooLarge)
         {
-            Tell($"More than {TapeSurvey.MostTrunks} trunks hang together by readings, which is more than is surveyed at once. Give some of them an \"at\" in a file of their own.");
+            Tell($"More than {TapeSurvey.MostTrunks} trunks without a place hang together by readings, which is more than is sought at once. Give some of them an \"at\", and the rest are found.");
         }
 
         foreach (var judged in survey.Readings)

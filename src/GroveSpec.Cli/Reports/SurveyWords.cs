@@ -69,7 +69,7 @@ internal static class SurveyWords
         SurveyedPlaceKind.InChosenAxes when trunk.Ellipse!.Value.HalfLong == Length.Zero => $"{Say(trunk.Place!.Value, units)}, the origin",
         SurveyedPlaceKind.Found or SurveyedPlaceKind.InChosenAxes => $"{Say(trunk.Place!.Value, units)}, {Within(trunk.Ellipse!.Value, units)}",
         SurveyedPlaceKind.OneOfTwo => $"{Say(trunk.Place!.Value, units)}, or {Say(trunk.OtherPlace!.Value, units)}: the readings fit both",
-        SurveyedPlaceKind.Doubtful => $"about {Say(trunk.Place!.Value, units)}, and that depends on which reading is off",
+        SurveyedPlaceKind.Doubtful => $"about {Say(trunk.Place!.Value, units)}, which depends on readings that may be off",
         _ => "not held by the readings",
     };
 

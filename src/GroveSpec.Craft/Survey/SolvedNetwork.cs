@@ -9,6 +9,9 @@ internal sealed class SolvedNetwork
     // Other places fit as well while they raise the sum of squares by less than three deviations' worth.
     private const double AsWell = 9;
 
+    // In coordinates: larger networks take too many shapes for chance to find.
+    private const int MostFromManyStarts = 60;
+
     // Places nearer than this, in millimetres and in deviations, are one place.
     private const double OnePlaceInMillimetres = 1;
     private const double OnePlaceInDeviations = 6;
@@ -142,7 +145,7 @@ internal sealed class SolvedNetwork
             }
         }
 
-        if (Spare <= Network.Unknowns / 2)
+        if (Spare <= Network.Unknowns / 2 && Network.Unknowns <= MostFromManyStarts)
         {
             foreach (var start in StartPlaces.Of(Network, Places, StartPlaces.ManyRandom))
             {

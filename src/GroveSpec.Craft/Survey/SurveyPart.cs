@@ -17,7 +17,17 @@ internal sealed class SurveyPart
         while (true)
         {
             var suspects = MisfitSearch.Look(Solved);
-            if (suspects.Length != 1 || LeftOut.Count >= MostLeftOut)
+            if (suspects.Length > 0 && LeftOut.Count >= MostLeftOut)
+            {
+                // So many are not slips of the tape: either the search missed the shape or nothing fits, and no reading is to be blamed.
+                IsUnsettled = true;
+                LeftOut.Clear();
+                Solved = Solve(new SurveyNetwork(isKnown, readings));
+                MayBeOff = [];
+                break;
+            }
+
+            if (suspects.Length != 1)
             {
                 MayBeOff = [.. suspects.Select(index => Solved.Network.Readings[index].Source)];
                 break;
@@ -29,7 +39,7 @@ internal sealed class SurveyPart
         }
 
         OtherPlaces = Solved.OtherPlaces();
-        IsDoubtful = Doubts();
+        IsDoubtful = IsUnsettled ? [.. isKnown.Select(one => !one)] : Doubts();
     }
 
     /// <summary>The trunks' numbers in the planting, in the order of the file.</summary>
@@ -46,6 +56,9 @@ internal sealed class SurveyPart
 
     /// <summary>The file's readings of which one is off, the likeliest first.</summary>
     public int[] MayBeOff { get; }
+
+    /// <summary>Whether no shape was found that all but a few readings meet.</summary>
+    public bool IsUnsettled { get; }
 
     /// <summary>For each trunk its other place.</summary>
     public (double X, double Y)?[] OtherPlaces { get; }

@@ -10,6 +10,8 @@ internal sealed class Surveyor
     // In deviations that are assumed: by as much a reading disagrees with two places that the file names.
     private const double Disagreeing = 4 * ReadingPrecision.AssumedMillimetres;
 
+    private const int MostUnread = 20;
+
     private readonly PlantingState state;
     private readonly bool isTurnedOver;
     private readonly TrunkState[] trunks;
@@ -48,9 +50,9 @@ internal sealed class Surveyor
     {
         foreach (var group in Groups())
         {
-            if (group.Length > TapeSurvey.MostTrunks)
+            if (group.Count(trunk => !isKnown[trunk]) > TapeSurvey.MostTrunks)
             {
-                tooLarge.UnionWith(group);
+                tooLarge.UnionWith(group.Where(trunk => !isKnown[trunk]));
             }
             else if (PartOf(group) is { } part)
             {
@@ -74,6 +76,7 @@ internal sealed class Surveyor
             ReadingDeviation = Length.FromMillimetres(precision.Deviation),
             IsDeviationAssumed = precision.IsAssumed,
             SpareReadings = precision.Spare,
+            IsUnsettled = parts.Exists(part => part.IsUnsettled),
             IsTooLarge = tooLarge.Count > 0,
         };
     }
@@ -108,6 +111,10 @@ internal sealed class Surveyor
 
     private SurveyPart? PartOf(int[] group)
     {
+        // Of known trunks that nothing was read to, a few are enough to suggest a reading to.
+        var isRead = readings.SelectMany(reading => new[] { reading.From, reading.To }).ToHashSet();
+        int[] unread = [.. group.Where(trunk => isKnown[trunk] && !isRead.Contains(trunk)).Take(MostUnread)];
+        group = [.. group.Where(trunk => !isKnown[trunk] || isRead.Contains(trunk) || unread.Contains(trunk))];
         var local = group.Select((trunk, index) => (trunk, index)).ToDictionary(one => one.trunk, one => one.index);
         NetworkReading[] own = [.. readings
             .Where(reading => local.ContainsKey(reading.From) && local.ContainsKey(reading.To) && !(isKnown[reading.From] && isKnown[reading.To]))

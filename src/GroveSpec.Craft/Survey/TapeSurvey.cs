@@ -15,8 +15,8 @@ namespace GroveSpec.Craft.Survey;
 /// </remarks>
 public sealed record TapeSurvey
 {
-    /// <summary>Trunks that hang together are surveyed up to this many; the work grows with the cube.</summary>
-    public const int MostTrunks = 100;
+    /// <summary>Up to so many trunks that hang together are sought at once, beside those whose place is known; the work grows with the cube.</summary>
+    public const int MostTrunks = 60;
 
     /// <summary>Every trunk in the order of the file; of two of one name the first.</summary>
     public required ImmutableArray<SurveyedTrunk> Trunks { get; init; }
@@ -38,6 +38,9 @@ public sealed record TapeSurvey
 
     /// <summary>Readings beyond those that places need, in the largest network.</summary>
     public required int SpareReadings { get; init; }
+
+    /// <summary>Whether no places were found that all but a few readings meet, so that none is to be trusted and no reading to be blamed.</summary>
+    public required bool IsUnsettled { get; init; }
 
     /// <summary>Whether trunks were left free because more than <see cref="MostTrunks"/> hang together.</summary>
     public required bool IsTooLarge { get; init; }

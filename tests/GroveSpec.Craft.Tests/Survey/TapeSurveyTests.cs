@@ -341,6 +341,37 @@ public sealed class TapeSurveyTests
     }
 
     [Fact]
+    public void Where_nothing_fits_no_reading_is_blamed_and_no_place_is_trusted()
+    {
+        var random = new SeededRandom(41);
+        var survey = SurveyedLayout.Scattered(random, 8, 3).ReadAllPairs(() => (random.NextShare() - 0.5) * 300).Survey();
+        Assert.DoesNotContain(survey.Trunks, trunk => trunk.CanBeWritten && survey.IsUnsettled);
+        Assert.InRange(survey.Readings.Count(reading => reading.Kind == SurveyedReadingKind.LeftOut), 0, 5);
+        var read = SurveyedLayout.Scattered(random, 12, 3).ReadAllPairs();
+        for (var index = 0; index < 7; index++)
+        {
+            // One wrong reading to each of seven trunks, each twice as far off as the one before, so that none hides another: more than are taken for slips of the tape.
+            var wrong = read.Tapes.FindIndex(tape => tape.From == SurveyedLayout.Name(index % 3) && tape.To == SurveyedLayout.Name(4 + index));
+            read.Tapes[wrong] = read.Tapes[wrong] with { Distance = read.Tapes[wrong].Distance + Length.FromMillimetres(30 << index) };
+        }
+
+        var many = read.Survey();
+        Assert.True(many.IsUnsettled);
+        Assert.DoesNotContain(many.Readings, reading => reading.Kind == SurveyedReadingKind.LeftOut);
+        Assert.All(many.Trunks.Skip(3), trunk => Assert.Equal(SurveyedPlaceKind.Doubtful, trunk.Kind));
+    }
+
+    [Fact]
+    public void Among_many_known_trunks_one_is_found()
+    {
+        var read = new SurveyedLayout([.. Enumerable.Range(0, 300).Select(i => ((i % 20) * 30.0, (i / 20) * 30.0)), (107, 92)], 300).Read(300, 5).Read(300, 120).Read(300, 290).Read(300, 17);
+        var survey = read.Survey();
+        Assert.False(survey.IsTooLarge);
+        Assert.Equal(SurveyedPlaceKind.Found, survey.Trunks[300].Kind);
+        Assert.True(survey.Trunks[300].Place!.Value.DistanceTo(PlanPoint.FromMillimetres(107, 92)) < Length.FromMillimetres(0.01));
+    }
+
+    [Fact]
     public void The_order_of_the_readings_changes_no_place()
     {
         var random = new SeededRandom(21);
