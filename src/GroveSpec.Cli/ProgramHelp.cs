@@ -29,13 +29,14 @@ internal static class ProgramHelp
           calendar  tells what is due, and writes it for a telephone
           wiring    tells what wire to cut, how to wind it, and when to look
           stand     tells how natural spacing and sizes are
+          thin      tells which trunks of a stool to keep
           survey    finds where trunks stand from tape readings
           book      makes one page of everything, ready to print
           tidy      prints them in the usual layout
           start     writes a first planting
           language-server   serves an editor
 
-        The first eight take files, or folders searched for .grove; - reads standard
+        The first nine take files, or folders searched for .grove; - reads standard
         input.
         grovespec COMMAND --help tells more; grovespec --version names the version.
 

@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Text;
+using GroveSpec.Binding;
+using GroveSpec.Checks;
+using GroveSpec.Checks.Choosing;
+using GroveSpec.Cli.Arguments;
+using GroveSpec.Cli.Files;
+using GroveSpec.Cli.Judging;
+using GroveSpec.Cli.Reports;
+using GroveSpec.Cli.Terminals;
+
+namespace GroveSpec.Cli.Commands;
+
+/// <summary>Tells which trunks to keep.</summary>
+internal sealed class ThinCommand : GroveCommand
+{
+    private const int MostKept = 1000;
+
+    private readonly Option<string?> keep = new("--keep") { HelpName = "NUMBER|FROM-TO" };
+    private readonly Option<string?> with = new("--with") { HelpName = "TRUNKS" };
+    private readonly Option<string?> without = new("--without") { HelpName = "TRUNKS" };
+    private readonly Option<bool> json = new("--json");
+    private readonly Option<string?> output = SharedOptions.Output();
+    private readonly Option<string?> on = SharedOptions.On();
+    private readonly Option<string?> units = SharedOptions.Units();
+    private readonly Option<bool> strict = SharedOptions.Strict();
+
+    /// <inheritdoc/>
+    public override string Name => "thin";
+
+    /// <inheritdoc/>
+    public override string Purpose => "tells which trunks of a stool to keep";
+
+    /// <inheritdoc/>
+    public override string Help => """
+        grovespec thin FILE|FOLDER|- ... --keep NUMBER
+
+        Of the trunks that stand, tells which to keep: every choice of up to 24 trunks
+        is weighed by what the checks would still find, the aims of roles, the variety
+        of gaps and sizes, and the balance of the wood. The best few are told, those
+        that come to nearly the same beside them, and why.
+
+          grovespec thin stool.grove --keep 5
+          grovespec thin stool.grove --keep 5-7 --with A,B --without C
+          grovespec thin stool.grove --keep 5 --json --output thin.json
+
+        --keep NUMBER    how many stay: a number such as 5, or a range such as 5-7
+        --with TRUNKS    trunks that stay in any case, parted by commas
+        --without TRUNKS trunks that go in any case
+        --json           writes for programs
+        --output PATH    writes to a file instead of standard output
+        --on DATE        the day to see it on; without it, the day of the newest
+                         reading or of the newest work done
+        --units WHICH    metric or inch
+        --strict         warnings of the file fail the run as errors do
+        --help           this page
+
+        """;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Option> Options => [keep, with, without, json, output, on, units, strict];
+
+    /// <inheritdoc/>
+    public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
+    {
+        var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
+        var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
+        var (least, most) = ReadNumber(parsed.GetValue(keep));
+        var wish = new ThinningWish(least, most, ReadNames(parsed.GetValue(with)), ReadNames(parsed.GetValue(without)));
+        var search = InputSearch.Find(names, terminal.Folder);
+        Delivery.RefuseSame([path], search.Files, terminal);
+        var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
+        var run = new FileRun(search, terminal);
+        var answers = ImmutableArray.CreateBuilder<(Assessment Planting, ThinningAnswer Answer)>();
+        var status = run.Each("choosing in", file =>
+        {
+            var assessment = reading.Read(file);
+            if (Checker.IsJudged(assessment.State) && (PlantingReading.IsPlanting(assessment) || search.Files.Count == 1))
+            {
+                answers.Add((assessment, Guard.Run(file.Name, "choosing trunks", () => Thinning.Choose(assessment.ToContext(), wish))));
+            }
+
+            return run.Judge(assessment.Findings.RemoveAll(finding => finding.Check.IsComposition), reading.Sources, parsed.GetValue(strict));
+        });
+
+        using var page = new MemoryStream();
+        if (parsed.GetValue(json))
+        {
+            ThinJson.Write(answers, run.Troubles, page);
+        }
+        else
+        {
+            using var writer = new StreamWriter(page, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
+            foreach (var (planting, answer) in answers)
+            {
+                ThinText.Write(planting, answer, writer, Math.Min(terminal.Width, Terminal.UsualWidth), terminal.IsColourWelcome && path is null);
+            }
+        }
+
+        Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
+        return status;
+    }
+
+    private static (int Least, int Most) ReadNumber(string? written)
+    {
+        var ends = written?.Split('-') ?? [];
+        if (ends.Length is 1 or 2 && Number(ends[0]) is { } least && Number(ends[^1]) is { } most && least <= most)
+        {
+            return (least, most);
+        }
+
+        throw new UsageException($"thin needs the number of trunks to keep, from 1 on: --keep 5, or a range such as --keep 5-7{(written is null ? "" : $"; “{HarmlessText.Shorten(HarmlessText.OneLine(written), 60)}” is neither")}.");
+    }
+
+    private static int? Number(string text)
+    {
+        var trimmed = text.Trim();
+        return trimmed.Length is > 0 and <= 4 && trimmed.All(char.IsAsciiDigit) && int.Parse(trimmed, System.Globalization.CultureInfo.InvariantCulture) is >= 1 and <= MostKept and var number ? number : null;
+    }
+
+    private static ImmutableArray<string> ReadNames(string? written) =>
+        [.. (written ?? "").Split([',', ' '], StringSplitOptions.RemoveEmptyEntries).Distinct(StringComparer.Ordinal)];
+}

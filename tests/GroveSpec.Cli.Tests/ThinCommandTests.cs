@@ -1,0 +1,110 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+
+namespace GroveSpec.Cli.Tests;
+
+public sealed class ThinCommandTests : IDisposable
+{
+    private const string Stool = """
+        planting  "Seven shoots"
+        habit     clump
+        container oval 420 x 280 x 40 mm
+        viewed    from 180 deg, at 1000 mm, eye 200 mm
+        trunk A   at -90, -35 mm   diameter 30 mm   height 410 mm
+        trunk B   at -40, -40 mm   diameter 22 mm   height 350 mm
+        trunk C   at 0, 20 mm      diameter 18 mm   height 290 mm
+        trunk D   at 40, -20 mm    diameter 12 mm   height 210 mm
+        trunk E   at 90, 30 mm     diameter 8 mm    height 150 mm
+        trunk F   at -60, 45 mm    diameter 12 mm   height 205 mm
+        trunk G   at 45, 60 mm     diameter 15 mm   height 260 mm
+
+        """;
+
+    private readonly Workplace work = new();
+
+    public ThinCommandTests() => work.Write("a.grove", Stool);
+
+    public void Dispose() => work.Dispose();
+
+    [Theory]
+    [InlineData(Stool)]
+    [InlineData(Plantings.Quiet)]
+    [InlineData(Plantings.Broken)]
+    [InlineData("")]
+    [InlineData("trunk \"\u0000\u202e<script>\" at 1, 2 mm\ntrunk \u001b[31m at 3, 4 mm diameter 9 mm\ntrunk 😀 diameter 9 mm\n")]
+    public void Json_is_as_its_schema_says(string text)
+    {
+        work.Write("one.grove", text);
+        var answer = work.Run("thin", "one.grove", "gone.grove", "--keep", "1-3", "--json");
+        Assert.Equal(ExitStatus.Files, answer.Status);
+        Assert.True(Schema().Evaluate(Parse(answer.Output)).IsValid, answer.Output);
+    }
+
+    [Fact]
+    public void Json_of_every_sample_is_as_its_schema_says_and_the_same_each_time()
+    {
+        var answer = work.Run("thin", Project.Path("samples"), "--keep", "5", "--json");
+        Assert.True(Schema().Evaluate(Parse(answer.Output)).IsValid);
+        Assert.Contains(JsonNode.Parse(answer.Output)!["plantings"]!.AsArray(), planting => planting!["suggestions"]!.AsArray().Count > 0);
+        Assert.Equal(answer.Output, work.Run("thin", Project.Path("samples"), "--keep", "5", "--json").Output);
+    }
+
+    [Fact]
+    public void What_is_fixed_stays_and_goes_and_as_many_are_kept_as_were_asked_for()
+    {
+        var answer = work.Run("thin", "a.grove", "--keep", "3-4", "--with", "F,G", "--without", "B", "--json");
+        foreach (var suggestion in JsonNode.Parse(answer.Output)!["plantings"]![0]!["suggestions"]!.AsArray())
+        {
+            var kept = suggestion!["keep"]!.AsArray().Select(name => (string)name!).ToList();
+            Assert.InRange(kept.Count, 3, 4);
+            Assert.Contains("F", kept);
+            Assert.Contains("G", kept);
+            Assert.DoesNotContain("B", kept);
+        }
+    }
+
+    [Theory]
+    [InlineData("7", "there is nothing to choose")]
+    [InlineData("9", "Only 7 trunks could stay, and 9 are to be kept: ask for fewer.")]
+    public void Where_there_is_nothing_to_choose_that_is_said(string keep, string said) =>
+        Assert.Contains(said, Flowing(work.Run("thin", "a.grove", "--keep", keep).Output), StringComparison.Ordinal);
+
+    [Fact]
+    public void An_unknown_trunk_is_named_with_those_that_stand() =>
+        Assert.Contains("Z is no trunk that stands here. Standing are A, B, C, D, E, F and G.", Flowing(work.Run("thin", "a.grove", "--keep", "3", "--with", "Z").Output), StringComparison.Ordinal);
+
+    [Fact]
+    public void More_trunks_than_can_be_looked_through_are_refused_at_once()
+    {
+        work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 25).Select(i => $"trunk T{i} at {i * 31}, {i * i % 97} mm diameter {10 + i} mm\n")));
+        Assert.Contains("25 trunks stand here, and choices are looked through among up to 24. Say which one goes in any case.", Flowing(work.Run("thin", "many.grove", "--keep", "5").Output), StringComparison.Ordinal);
+        Assert.DoesNotContain("25 trunks", Flowing(work.Run("thin", "many.grove", "--keep", "2", "--without", "T3").Output), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_trunk_without_a_place_stays_and_is_counted()
+    {
+        work.Write("tape.grove", Stool + "trunk H diameter 9 mm height 140 mm\n");
+        var told = Flowing(work.Run("thin", "tape.grove", "--keep", "4").Output);
+        Assert.Contains("Kept and counted without being weighed, because the file gives no place: H.", told, StringComparison.Ordinal);
+        Assert.Matches(@"1 Keep \w, \w, \w and H; take out", told);
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("7-5")]
+    [InlineData("five")]
+    [InlineData("-")]
+    [InlineData("99999")]
+    public void A_number_that_is_none_is_refused(string keep) => Assert.Equal(ExitStatus.Usage, work.Run("thin", "a.grove", $"--keep={keep}").Status);
+
+    [Fact]
+    public void Without_a_number_nothing_is_chosen() => Assert.Equal(ExitStatus.Usage, work.Run("thin", "a.grove").Status);
+
+    private static string Flowing(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private static JsonElement Parse(string output) => JsonDocument.Parse(output).RootElement;
+
+    private static JsonSchema Schema() => JsonSchema.FromText(File.ReadAllText(Project.Path("docs/thin.schema.json")));
+}
