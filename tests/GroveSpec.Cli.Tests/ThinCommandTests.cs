@@ -91,6 +91,15 @@ public sealed class ThinCommandTests : IDisposable
         Assert.Matches(@"1 Keep \w, \w, \w and H; take out", told);
     }
 
+    [Fact]
+    public void Every_trunk_is_named_however_many_there_are()
+    {
+        work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 20).Select(i => $"trunk T{i} at {i * 31}, {i * i % 97} mm diameter {10 + i} mm\n")));
+        var told = Flowing(work.Run("thin", "many.grove", "--keep", "3").Output);
+        Assert.DoesNotContain("more", told, StringComparison.Ordinal);
+        Assert.All(Enumerable.Range(0, 20), i => Assert.Matches($@"\bT{i}\b", told));
+    }
+
     [Theory]
     [InlineData("0")]
     [InlineData("7-5")]

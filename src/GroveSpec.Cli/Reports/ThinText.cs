@@ -27,7 +27,7 @@ internal static class ThinText
         {
             var (stand, why, near) = answer.Suggestions[place];
             var lead = $"  {place + 1}  ";
-            Paragraph.Write(writer, HarmlessText.OneLine($"Keep {StandWords.Row(stand.Kept)}{(stand.TakenOut.IsEmpty ? "" : $"; take out {StandWords.Row(stand.TakenOut)}")}."), lead, width);
+            Paragraph.Write(writer, HarmlessText.OneLine($"Keep {Row(stand.Kept)}{(stand.TakenOut.IsEmpty ? "" : $"; take out {Row(stand.TakenOut)}")}."), lead, width);
             Paragraph.Write(writer, HarmlessText.OneLine(why), "     ", width);
             if (!near.IsEmpty)
             {
@@ -39,7 +39,7 @@ internal static class ThinText
 
         if (answer.Obstacle is null && !answer.WithoutPlace.IsEmpty)
         {
-            Paragraph.Write(writer, HarmlessText.OneLine($"Kept and counted without being weighed, because the file gives no place: {StandWords.Row(answer.WithoutPlace)}."), "  ", width);
+            Paragraph.Write(writer, HarmlessText.OneLine($"Kept and counted without being weighed, because the file gives no place: {Row(answer.WithoutPlace)}."), "  ", width);
         }
 
         writer.Write('\n');
@@ -51,6 +51,10 @@ internal static class ThinText
         ({ } keep, null) => $"{keep} as well",
         var (_, gone) => $"without {gone}",
     };
+
+    /// <summary>Every name, however many: who goes out with the saw needs all of them.</summary>
+    private static string Row(IReadOnlyList<string> names) =>
+        names.Count == 1 ? names[0] : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
 
     private static string Bold(string text, bool isColoured) => isColoured ? $"\u001b[1m{text}\u001b[0m" : text;
 }
