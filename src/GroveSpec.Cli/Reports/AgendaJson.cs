@@ -5,7 +5,6 @@ using GroveSpec.Cli.Files;
 using GroveSpec.Craft.Calendar;
 using GroveSpec.Craft.Care;
 using GroveSpec.Drawing.Timeline;
-using NodaTime;
 
 namespace GroveSpec.Cli.Reports;
 
@@ -16,25 +15,8 @@ internal static class AgendaJson
     /// <param name="plantings">What was read.</param>
     /// <param name="troubles">Files that could not be read, and why.</param>
     /// <param name="stream">Where to; it is left open.</param>
-    public static void Write(ImmutableArray<Assessment> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream)
-    {
-        // Utf8JsonWriter escapes all but plain ASCII letters, so that the output is harmless on a terminal and in a page.
-        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true }))
-        {
-            json.WriteStartObject();
-            json.WriteStartArray("plantings");
-            foreach (var planting in plantings)
-            {
-                WritePlanting(json, planting);
-            }
-
-            json.WriteEndArray();
-            JsonReport.WriteUnreadable(json, troubles);
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
-    }
+    public static void Write(ImmutableArray<Assessment> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream) =>
+        PlantingsJson.Write(plantings, troubles, stream, WritePlanting);
 
     private static void WritePlanting(Utf8JsonWriter json, Assessment planting)
     {
@@ -42,7 +24,7 @@ internal static class AgendaJson
         json.WriteStartObject();
         json.WriteString("file", planting.File);
         json.WriteString("planting", planting.Planting.Name?.Value);
-        WriteDay(json, "day", agenda.Day);
+        PlantingsJson.WriteDay(json, "day", agenda.Day);
         WriteDays(json, "month", agenda.Month is { } month ? new TaskWindow(month.Start, month.End) : null);
         WriteDays(json, "season", agenda.Season is { } season ? new TaskWindow(season.Days.Start, season.Days.End) : null);
         json.WriteString("seasonName", agenda.Season is { } named ? AgendaWords.Season(named.Season) : null);
@@ -62,10 +44,10 @@ internal static class AgendaJson
         json.WriteStartObject();
         json.WriteString("task", task.Name);
         json.WriteString("kind", TaskWords.Kind(task));
-        WriteWords(json, "trunks", work.Trunks);
+        PlantingsJson.WriteWords(json, "trunks", work.Trunks);
         json.WriteString("term", AgendaWords.Word(entry.Term));
-        WriteDay(json, "earliest", entry.Dated.Window?.Earliest);
-        WriteDay(json, "latest", entry.Dated.Window?.Latest);
+        PlantingsJson.WriteDay(json, "earliest", entry.Dated.Window?.Earliest);
+        PlantingsJson.WriteDay(json, "latest", entry.Dated.Window?.Latest);
         WriteNumber(json, "slackDays", entry.Dated.Slack);
         WriteDays(json, "next", entry.Next);
         json.WriteNumber("daysOver", entry.DaysOver);
@@ -85,22 +67,11 @@ internal static class AgendaJson
         }
 
         json.WriteEndArray();
-        WriteWords(json, "waitsOn", entry.Dated.WaitsOn);
-        WriteWords(json, "heldUpBy", entry.HeldUpBy);
+        PlantingsJson.WriteWords(json, "waitsOn", entry.Dated.WaitsOn);
+        PlantingsJson.WriteWords(json, "heldUpBy", entry.HeldUpBy);
         json.WriteString("undated", entry.Dated.Undated is null ? null : TaskWords.Undated(entry.Dated));
         json.WriteString("note", task.Note?.Value);
         json.WriteEndObject();
-    }
-
-    private static void WriteWords(Utf8JsonWriter json, string name, ImmutableArray<string> words)
-    {
-        json.WriteStartArray(name);
-        foreach (var word in words)
-        {
-            json.WriteStringValue(word);
-        }
-
-        json.WriteEndArray();
     }
 
     private static void WriteDays(Utf8JsonWriter json, string name, TaskWindow? days)
@@ -112,12 +83,10 @@ internal static class AgendaJson
         }
 
         json.WriteStartObject(name);
-        WriteDay(json, "start", known.Earliest);
-        WriteDay(json, "end", known.Latest);
+        PlantingsJson.WriteDay(json, "start", known.Earliest);
+        PlantingsJson.WriteDay(json, "end", known.Latest);
         json.WriteEndObject();
     }
-
-    private static void WriteDay(Utf8JsonWriter json, string name, LocalDate? day) => json.WriteString(name, day is { } known ? IsoDay.Of(known) : null);
 
     private static void WriteNumber(Utf8JsonWriter json, string name, int? number)
     {

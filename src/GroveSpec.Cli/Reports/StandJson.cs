@@ -13,26 +13,8 @@ internal static class StandJson
     /// <param name="plantings">What was read, and how each stands.</param>
     /// <param name="troubles">Files that could not be read, and why.</param>
     /// <param name="stream">Where to; it is left open.</param>
-    public static void Write(IEnumerable<(Assessment Planting, StandDescription Described)> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream)
-    {
-        // Utf8JsonWriter escapes all but plain ASCII letters, so that the output is harmless on a terminal and in a page.
-        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true }))
-        {
-            json.WriteStartObject();
-            json.WriteStartArray("plantings");
-            foreach (var (planting, described) in plantings)
-            {
-                WritePlanting(json, planting, described);
-            }
-
-            json.WriteEndArray();
-            WriteRealStands(json);
-            JsonReport.WriteUnreadable(json, troubles);
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
-    }
+    public static void Write(IEnumerable<(Assessment Planting, StandDescription Described)> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream) =>
+        PlantingsJson.Write(plantings, troubles, stream, (json, one) => WritePlanting(json, one.Planting, one.Described), WriteRealStands);
 
     private static void WritePlanting(Utf8JsonWriter json, Assessment planting, StandDescription described)
     {
@@ -48,7 +30,7 @@ internal static class StandJson
         json.WriteNumber("areaSquareMillimetres", described.Ground.AreaInSquareMillimetres);
         json.WriteNumber("perimeterMillimetres", described.Ground.Perimeter.Millimetres);
         json.WriteEndObject();
-        WriteNumber(json, "meanNearestMillimetres", described.MeanNearest?.Millimetres);
+        PlantingsJson.WriteNumber(json, "meanNearestMillimetres", described.MeanNearest?.Millimetres);
         json.WriteStartArray("nearest");
         foreach (var one in described.Nearest)
         {
@@ -68,10 +50,10 @@ internal static class StandJson
 
         json.WriteEndObject();
         json.WriteStartObject("uncorrected");
-        WriteNumber(json, "clarkEvans", described.UncorrectedClarkEvans);
-        WriteNumber(json, "clarkEvansScore", described.ClarkEvansScore);
-        WriteNumber(json, "basalAreaGini", described.UncorrectedBasalAreaGini);
-        WriteNumber(json, "diameterGini", described.DiameterGini);
+        PlantingsJson.WriteNumber(json, "clarkEvans", described.UncorrectedClarkEvans);
+        PlantingsJson.WriteNumber(json, "clarkEvansScore", described.ClarkEvansScore);
+        PlantingsJson.WriteNumber(json, "basalAreaGini", described.UncorrectedBasalAreaGini);
+        PlantingsJson.WriteNumber(json, "diameterGini", described.DiameterGini);
         json.WriteEndObject();
         json.WriteStartArray("dominance");
         for (var index = 0; index < described.Dominance.Length; index++)
@@ -89,7 +71,7 @@ internal static class StandJson
     private static void WriteIndex(Utf8JsonWriter json, StandIndex index)
     {
         json.WriteStartObject(StandWords.Word(index.Kind));
-        WriteNumber(json, "value", index.Value);
+        PlantingsJson.WriteNumber(json, "value", index.Value);
         json.WriteString("reading", StandWords.Word(index.Reading));
         if (index.Chance is { } chance)
         {
@@ -120,8 +102,8 @@ internal static class StandJson
             json.WriteNumber("trunks", stand.Stems);
             json.WriteNumber("clarkEvans", stand.ClarkEvans);
             json.WriteNumber("uniformAngle", stand.UniformAngle);
-            WriteNumber(json, "heightDifferentiation", stand.HeightDifferentiation);
-            WriteNumber(json, "basalAreaGini", stand.BasalAreaGini);
+            PlantingsJson.WriteNumber(json, "heightDifferentiation", stand.HeightDifferentiation);
+            PlantingsJson.WriteNumber(json, "basalAreaGini", stand.BasalAreaGini);
             json.WriteEndObject();
         }
 
@@ -137,17 +119,5 @@ internal static class StandJson
         }
 
         json.WriteEndArray();
-    }
-
-    private static void WriteNumber(Utf8JsonWriter json, string name, double? value)
-    {
-        if (value is { } number && double.IsFinite(number))
-        {
-            json.WriteNumber(name, number);
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using GroveSpec.Binding;
 using GroveSpec.Cli.Files;
@@ -14,25 +13,8 @@ internal static class SurveyJson
     /// <param name="plantings">What was read, and the survey of each.</param>
     /// <param name="troubles">Files that could not be read or written, and why.</param>
     /// <param name="stream">Where to; it is left open.</param>
-    public static void Write(IEnumerable<(Assessment Planting, TapeSurvey Survey)> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream)
-    {
-        // Utf8JsonWriter escapes all but plain ASCII letters, so that the output is harmless on a terminal and in a page.
-        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true }))
-        {
-            json.WriteStartObject();
-            json.WriteStartArray("plantings");
-            foreach (var (planting, survey) in plantings)
-            {
-                WritePlanting(json, planting, survey);
-            }
-
-            json.WriteEndArray();
-            JsonReport.WriteUnreadable(json, troubles);
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
-    }
+    public static void Write(IEnumerable<(Assessment Planting, TapeSurvey Survey)> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream) =>
+        PlantingsJson.Write(plantings, troubles, stream, (json, one) => WritePlanting(json, one.Planting, one.Survey));
 
     private static void WritePlanting(Utf8JsonWriter json, Assessment planting, TapeSurvey survey)
     {
@@ -66,7 +48,7 @@ internal static class SurveyJson
         {
             json.WriteStartObject();
             json.WriteString("is", SurveyWords.Word(freedom.Kind));
-            WriteWords(json, "trunks", freedom.Trunks);
+            PlantingsJson.WriteWords(json, "trunks", freedom.Trunks);
             json.WriteString("about", freedom.About);
             json.WriteEndObject();
         }
@@ -127,22 +109,11 @@ internal static class SurveyJson
 
         json.WriteStartObject("next");
         json.WriteString("from", next.From);
-        WriteWords(json, "to", next.To);
+        PlantingsJson.WriteWords(json, "to", next.To);
         json.WriteString("for", SurveyWords.Word(next.Reason));
         WriteNumber(json, "before", next.Before);
         WriteNumber(json, "after", next.After);
         json.WriteEndObject();
-    }
-
-    private static void WriteWords(Utf8JsonWriter json, string name, ImmutableArray<string> words)
-    {
-        json.WriteStartArray(name);
-        foreach (var word in words)
-        {
-            json.WriteStringValue(word);
-        }
-
-        json.WriteEndArray();
     }
 
     private static void WriteNumber(Utf8JsonWriter json, string name, Length? length)

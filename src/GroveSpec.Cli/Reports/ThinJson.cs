@@ -13,25 +13,8 @@ internal static class ThinJson
     /// <param name="plantings">What was read, and what was found for each.</param>
     /// <param name="troubles">Files that could not be read, and why.</param>
     /// <param name="stream">Where to; it is left open.</param>
-    public static void Write(IEnumerable<(Assessment Planting, ThinningAnswer Answer)> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream)
-    {
-        // Utf8JsonWriter escapes all but plain ASCII letters, so that the output is harmless on a terminal and in a page.
-        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true }))
-        {
-            json.WriteStartObject();
-            json.WriteStartArray("plantings");
-            foreach (var (planting, answer) in plantings)
-            {
-                WritePlanting(json, planting, answer);
-            }
-
-            json.WriteEndArray();
-            JsonReport.WriteUnreadable(json, troubles);
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
-    }
+    public static void Write(IEnumerable<(Assessment Planting, ThinningAnswer Answer)> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream) =>
+        PlantingsJson.Write(plantings, troubles, stream, (json, one) => WritePlanting(json, one.Planting, one.Answer));
 
     private static void WritePlanting(Utf8JsonWriter json, Assessment planting, ThinningAnswer answer)
     {
@@ -40,7 +23,7 @@ internal static class ThinJson
         json.WriteString("planting", planting.Planting.Name?.Value);
         json.WriteString("day", planting.Date is { } day ? IsoDay.Of(day) : null);
         json.WriteString("obstacle", answer.Obstacle);
-        WriteNames(json, "withoutPlace", answer.WithoutPlace);
+        PlantingsJson.WriteWords(json, "withoutPlace", answer.WithoutPlace);
         WritePlan(json, planting.State);
         json.WritePropertyName("now");
         if (answer.Now is { } now)
@@ -104,8 +87,8 @@ internal static class ThinJson
 
     private static void WriteStand(Utf8JsonWriter json, ThinnedStand stand)
     {
-        WriteNames(json, "keep", stand.Kept);
-        WriteNames(json, "takeOut", stand.TakenOut);
+        PlantingsJson.WriteWords(json, "keep", stand.Kept);
+        PlantingsJson.WriteWords(json, "takeOut", stand.TakenOut);
         json.WriteNumber("score", stand.Parts.Score);
         json.WriteStartObject("parts");
         json.WriteNumber("findings", stand.Parts.Findings);
@@ -120,20 +103,9 @@ internal static class ThinJson
         {
             json.WriteStartObject();
             json.WriteString("check", finding.Check.Name);
-            WriteNames(json, "trunks", finding.Trunks);
+            PlantingsJson.WriteWords(json, "trunks", finding.Trunks);
             json.WriteString("message", finding.Message);
             json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void WriteNames(Utf8JsonWriter json, string name, IEnumerable<string> names)
-    {
-        json.WriteStartArray(name);
-        foreach (var one in names)
-        {
-            json.WriteStringValue(one);
         }
 
         json.WriteEndArray();

@@ -6,7 +6,6 @@ using GroveSpec.Cli.Files;
 using GroveSpec.Craft.Wire;
 using GroveSpec.Drawing.Wire;
 using GroveSpec.Model.Quantities;
-using NodaTime;
 
 namespace GroveSpec.Cli.Reports;
 
@@ -17,32 +16,15 @@ internal static class WiringJson
     /// <param name="plantings">What was read, with the wires of each.</param>
     /// <param name="troubles">Files that could not be read, and why.</param>
     /// <param name="stream">Where to; it is left open.</param>
-    public static void Write(ImmutableArray<(Assessment Planting, ImmutableArray<WirePlan> Plans)> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream)
-    {
-        // Utf8JsonWriter escapes all but plain ASCII letters, so that the output is harmless on a terminal and in a page.
-        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true }))
-        {
-            json.WriteStartObject();
-            json.WriteStartArray("plantings");
-            foreach (var (planting, plans) in plantings)
-            {
-                WritePlanting(json, planting, plans);
-            }
-
-            json.WriteEndArray();
-            JsonReport.WriteUnreadable(json, troubles);
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
-    }
+    public static void Write(ImmutableArray<(Assessment Planting, ImmutableArray<WirePlan> Plans)> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream) =>
+        PlantingsJson.Write(plantings, troubles, stream, (json, one) => WritePlanting(json, one.Planting, one.Plans));
 
     private static void WritePlanting(Utf8JsonWriter json, Assessment planting, ImmutableArray<WirePlan> plans)
     {
         json.WriteStartObject();
         json.WriteString("file", planting.File);
         json.WriteString("planting", planting.Planting.Name?.Value);
-        WriteDay(json, "day", planting.Date);
+        PlantingsJson.WriteDay(json, "day", planting.Date);
         json.WriteStartArray("wires");
         foreach (var plan in plans)
         {
@@ -89,7 +71,7 @@ internal static class WiringJson
         WriteLength(json, "thirdMm", plan.Third);
         WriteSize(json, "wire", plan.Used);
         json.WriteBoolean("isWireStated", plan.Stated is not null);
-        WriteNumber(json, "wirePercent", plan.Share?.Percent);
+        PlantingsJson.WriteNumber(json, "wirePercent", plan.Share?.Percent);
         WriteSize(json, "nearestOne", plan.Nearest?.One);
         WriteSize(json, "nearestTwo", plan.Nearest?.Two);
         json.WriteNumber("coilDeg", plan.Coil.Degrees);
@@ -136,7 +118,7 @@ internal static class WiringJson
         WriteLength(json, "overMm", bend.Over);
         WriteLength(json, "radiusMm", bend.Radius);
         json.WriteNumber("strainPercent", bend.Strain.Percent);
-        WriteNumber(json, "limitPercent", bend.SpeciesLimit?.Percent);
+        PlantingsJson.WriteNumber(json, "limitPercent", bend.SpeciesLimit?.Percent);
         json.WriteString("wood", bend.Wood.Wood);
         json.WriteNumber("woodBreaksAtPercent", bend.Wood.BreakingStrain.Percent);
         WriteLength(json, "lengthUnderReferenceMm", bend.LengthForReference);
@@ -157,15 +139,15 @@ internal static class WiringJson
     {
         var (term, (least, most)) = (plan.Term, plan.Thickening.OfYear);
         json.WriteStartObject("watch");
-        WriteDay(json, "onBy", term.On);
-        WriteDay(json, "offBy", term.Off);
+        PlantingsJson.WriteDay(json, "onBy", term.On);
+        PlantingsJson.WriteDay(json, "offBy", term.Off);
         json.WriteBoolean("isOff", term.IsOff);
         WriteLength(json, "thickensLeastInYearMm", least);
         WriteLength(json, "thickensMostInYearMm", most);
-        WriteNumber(json, "shareOfYearWhileOn", term.On is { } on && term.Off is { } off && off >= on ? plan.Thickening.ShareBetween(on, off) : null);
+        PlantingsJson.WriteNumber(json, "shareOfYearWhileOn", term.On is { } on && term.Off is { } off && off >= on ? plan.Thickening.ShareBetween(on, off) : null);
         WriteLength(json, "bitesAfterMm", plan.BitingGrowth);
-        WriteDay(json, "bitesSoonest", plan.BiteBy(isSoonest: true));
-        WriteDay(json, "bitesUsually", plan.BiteBy(isSoonest: false));
+        PlantingsJson.WriteDay(json, "bitesSoonest", plan.BiteBy(isSoonest: true));
+        PlantingsJson.WriteDay(json, "bitesUsually", plan.BiteBy(isSoonest: false));
         json.WriteEndObject();
     }
 
@@ -181,24 +163,10 @@ internal static class WiringJson
         json.WriteString("metal", WireWording.Metal(known.Metal));
         json.WriteNumber("diameterMm", known.Diameter.Millimetres);
         json.WriteNumber("strands", known.Strands);
-        WriteNumber(json, "gauge", known.Gauge);
+        PlantingsJson.WriteNumber(json, "gauge", known.Gauge);
         json.WriteNumber("aluminiumEqualMm", known.AluminiumEqual.Millimetres);
         json.WriteEndObject();
     }
 
-    private static void WriteLength(Utf8JsonWriter json, string name, Length? length) => WriteNumber(json, name, length?.Millimetres);
-
-    private static void WriteNumber(Utf8JsonWriter json, string name, double? number)
-    {
-        if (number is { } known)
-        {
-            json.WriteNumber(name, known);
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
-    }
-
-    private static void WriteDay(Utf8JsonWriter json, string name, LocalDate? day) => json.WriteString(name, day is { } known ? IsoDay.Of(known) : null);
+    private static void WriteLength(Utf8JsonWriter json, string name, Length? length) => PlantingsJson.WriteNumber(json, name, length?.Millimetres);
 }
