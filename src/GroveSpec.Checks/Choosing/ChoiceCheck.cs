@@ -2,13 +2,13 @@ using GroveSpec.Checks.Judging;
 
 namespace GroveSpec.Checks.Choosing;
 
-/// <summary>One check as it counts for choices of trunks: what a finding of it weighs, and which ones the file lets stand.</summary>
+/// <summary>One check as it counts for choices of trunks and of fronts, in plantings of at most 64 trunks: what a finding of it weighs, and which ones the file lets stand.</summary>
 internal sealed class ChoiceCheck
 {
     private const double ErrorWeight = 3;
     private const double HintWeight = 0.5;
 
-    private readonly HashSet<uint> accepted = [];
+    private readonly HashSet<ulong> accepted = [];
 
     /// <summary>Reads what a file says of a check.</summary>
     /// <param name="context">The planting.</param>
@@ -22,13 +22,13 @@ internal sealed class ChoiceCheck
         Weight = WeightOf(check.Severity);
         foreach (var one in context.Planting.Accepted.Where(accept => accept.Check == name))
         {
-            var set = 0u;
+            var set = 0UL;
             var isKnown = true;
             foreach (var trunk in one.Trunks)
             {
                 var place = Place(context, trunk);
                 isKnown &= place >= 0;
-                set |= place >= 0 ? 1u << place : 0;
+                set |= place >= 0 ? 1UL << place : 0;
             }
 
             if (isKnown)
@@ -63,12 +63,12 @@ internal sealed class ChoiceCheck
     /// <summary>Whether the file lets a finding stand.</summary>
     /// <param name="trunks">The trunks it is about, as a set.</param>
     /// <returns>True when it does.</returns>
-    public bool Accepts(uint trunks) => accepted.Contains(trunks);
+    public bool Accepts(ulong trunks) => accepted.Contains(trunks);
 
     /// <summary>What a finding adds to the score, unless the file lets it stand.</summary>
     /// <param name="trunks">The trunks it is about, as a set.</param>
     /// <returns>Its weight, or 0 where the file lets it stand.</returns>
-    public double Of(uint trunks) => accepted.Contains(trunks) ? 0 : Weight;
+    public double Of(ulong trunks) => accepted.Contains(trunks) ? 0 : Weight;
 
     private static int Place(CheckContext context, string name)
     {

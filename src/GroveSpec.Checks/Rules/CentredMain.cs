@@ -30,7 +30,7 @@ internal sealed class CentredMain : IRule
             return [];
         }
 
-        var (offset, width) = OffCentre(context, outline, largest);
+        var (offset, width) = OffCentre(context.View.Frame.From, outline, largest);
         var distance = offset < Length.Zero ? -offset : offset;
         if (!Likeness.IsAtMostPart(distance, width, limit))
         {
@@ -72,7 +72,18 @@ internal sealed class CentredMain : IRule
             return false;
         }
 
-        var (offset, width) = OffCentre(context, outline, trunk);
+        return IsCentred(context.View.Frame.From, outline, trunk, limit);
+    }
+
+    /// <summary>Whether a trunk would be told from a bearing if it were the largest of several.</summary>
+    /// <param name="from">The bearing at which the viewer stands.</param>
+    /// <param name="outline">The container's rim.</param>
+    /// <param name="trunk">A trunk that stands and has a place.</param>
+    /// <param name="limit">The limit in percent of the container's width.</param>
+    /// <returns>True when it stands in the middle.</returns>
+    public static bool IsCentred(Bearing from, ContainerOutline outline, TrunkState trunk, double limit)
+    {
+        var (offset, width) = OffCentre(from, outline, trunk);
         return Likeness.IsAtMostPart(offset < Length.Zero ? -offset : offset, width, limit);
     }
 
@@ -85,10 +96,10 @@ internal sealed class CentredMain : IRule
         .ThenByDescending(trunk => trunk.Height?.Value ?? Length.Zero);
 
     /// <summary>How far to the viewer's right of the container's centre line a trunk stands, and how wide the container is.</summary>
-    private static (Length Offset, Length Width) OffCentre(CheckContext context, ContainerOutline outline, TrunkState trunk)
+    internal static (Length Offset, Length Width) OffCentre(Bearing from, ContainerOutline outline, TrunkState trunk)
     {
         // Facing the viewer's way, the viewer's right hand lies a quarter turn before the bearing of the place they stand at.
-        var right = new Bearing(context.View.Frame.From.Degrees - 90);
+        var right = new Bearing(from.Degrees - 90);
         var (least, greatest) = outline.Reach(right);
         var place = trunk.Place!.Value;
         var across = (place.X * right.Rightward) + (place.Y * right.Backward);

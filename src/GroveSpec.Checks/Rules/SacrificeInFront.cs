@@ -25,13 +25,8 @@ internal sealed class SacrificeInFront : IRule
     public IEnumerable<Finding> Look(CheckContext context, double limit)
     {
         var viewer = context.Planting.Viewed?.From ?? Bearing.Front;
-        foreach (var work in context.Work)
+        foreach (var (work, facing) in Facing(context))
         {
-            if (work.Kind != TaskKind.Sacrifice || work.Dated.Task.Details.OfType<TaskDetail.Facing>().FirstOrDefault() is not { } facing)
-            {
-                continue;
-            }
-
             var angle = Sacrifices.FromViewer(facing.Side, viewer).Degrees;
             if (angle < limit)
             {
@@ -45,6 +40,20 @@ internal sealed class SacrificeInFront : IRule
                     Weight = -angle,
                     Remedies = [new Remedy("choose a branch on the back", [new TextEdit(finding.Place, back)]), .. finding.Remedies],
                 };
+            }
+        }
+    }
+
+    /// <summary>The sacrifice branches of which the file says on which side they stand.</summary>
+    /// <param name="context">The planting.</param>
+    /// <returns>The work and the side.</returns>
+    internal static IEnumerable<(Work Work, TaskDetail.Facing Facing)> Facing(CheckContext context)
+    {
+        foreach (var work in context.Work)
+        {
+            if (work.Kind == TaskKind.Sacrifice && work.Dated.Task.Details.OfType<TaskDetail.Facing>().FirstOrDefault() is { } facing)
+            {
+                yield return (work, facing);
             }
         }
     }

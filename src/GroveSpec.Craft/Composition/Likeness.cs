@@ -24,6 +24,12 @@ public static class Likeness
     public static bool IsCloserThan(Length one, Length other, double percent)
     {
         var (shorter, longer) = Sort(one, other);
+        double missing = 100.0 * (longer.Nanometres - shorter.Nanometres), allowed = percent * longer.Nanometres;
+        if (IsDecided(missing, allowed))
+        {
+            return missing < allowed;
+        }
+
         return 100m * (longer.Nanometres - shorter.Nanometres) < (decimal)percent * longer.Nanometres;
     }
 
@@ -32,7 +38,11 @@ public static class Likeness
     /// <param name="whole">The whole.</param>
     /// <param name="percent">The limit in percent, taken as the decimal that it prints as.</param>
     /// <returns>True when it is; true at the very limit.</returns>
-    public static bool IsAtMostPart(Length part, Length whole, double percent) => 100m * part.Nanometres <= (decimal)percent * whole.Nanometres;
+    public static bool IsAtMostPart(Length part, Length whole, double percent)
+    {
+        double has = 100.0 * part.Nanometres, allowed = percent * whole.Nanometres;
+        return IsDecided(has, allowed) ? has < allowed : 100m * part.Nanometres <= (decimal)percent * whole.Nanometres;
+    }
 
     /// <summary>As <see cref="IsCloserThan"/>, for lengths of which only the squares are whole numbers.</summary>
     /// <param name="oneSquare">The square of one, in square nanometres.</param>
@@ -55,6 +65,9 @@ public static class Likeness
         var denominator = 100 * limit.Denominator;
         return (BigInteger)shorter * denominator * denominator > (BigInteger)longer * numerator * numerator;
     }
+
+    /// <summary>Whether two amounts are so far apart that rounding cannot have decided; the decimals that decide exactly are slow.</summary>
+    private static bool IsDecided(double one, double other) => Math.Abs(one - other) > 1e-12 * (Math.Abs(one) + Math.Abs(other));
 
     private static (Length Shorter, Length Longer) Sort(Length one, Length other) => one <= other ? (one, other) : (other, one);
 }

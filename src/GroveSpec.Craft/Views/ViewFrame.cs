@@ -15,7 +15,7 @@ public sealed class ViewFrame
     private const double ExtentsAway = 3;
 
     /// <summary>A place nearer to the eye's own plane than this share of the viewing distance is not seen.</summary>
-    private const double NearestShare = 0.001;
+    internal const double NearestShare = 0.001;
 
     private static readonly Length LeastDistance = Length.FromMillimetres(1000);
 
@@ -98,7 +98,13 @@ public sealed class ViewFrame
     /// </returns>
     public ViewedPoint? See(SpacePoint place)
     {
-        var (across, depth) = Turned(place.Plan);
+        var (across, depth) = Turned(place.X.Millimetres, place.Y.Millimetres);
+        return See(across, depth, place.Z.Millimetres);
+    }
+
+    /// <summary>As <see cref="See(SpacePoint)"/>, of a place that was turned already, in millimetres.</summary>
+    internal ViewedPoint? See(double across, double depth, double up)
+    {
         if (depth <= distanceMillimetres * NearestShare)
         {
             return null;
@@ -107,11 +113,11 @@ public sealed class ViewFrame
         var scale = distanceMillimetres / depth;
         return new ViewedPoint(
             Length.FromMillimetres(across * scale),
-            Length.FromMillimetres(eyeMillimetres + ((place.Z.Millimetres - eyeMillimetres) * scale)),
+            Length.FromMillimetres(eyeMillimetres + ((up - eyeMillimetres) * scale)),
             Length.FromMillimetres(depth));
     }
 
-    /// <summary>The place that is seen so: what <see cref="See"/> gives, turned round.</summary>
+    /// <summary>The place that is seen so: what <see cref="See(SpacePoint)"/> gives, turned round.</summary>
     /// <param name="seen">A place in the picture, with its depth, which is above zero.</param>
     /// <returns>The place.</returns>
     public SpacePoint PlaceOf(ViewedPoint seen)
@@ -134,8 +140,13 @@ public sealed class ViewFrame
     /// <returns>The interval; null when the circle reaches the eye's own plane or lies behind it.</returns>
     public ViewInterval? Cover(PlanPoint centre, Length radius)
     {
-        var (across, depth) = Turned(centre);
-        var round = radius.Millimetres;
+        var (across, depth) = Turned(centre.X.Millimetres, centre.Y.Millimetres);
+        return Cover(across, depth, radius.Millimetres);
+    }
+
+    /// <summary>As <see cref="Cover(PlanPoint, Length)"/>, of a centre that was turned already, in millimetres.</summary>
+    internal ViewInterval? Cover(double across, double depth, double round)
+    {
         if (depth - round <= distanceMillimetres * NearestShare)
         {
             return null;
@@ -158,16 +169,16 @@ public sealed class ViewFrame
     /// <returns>The power.</returns>
     internal double Power(PlanPoint centre, Length radius)
     {
-        var (across, depth) = Turned(centre);
-        return (across * across) + (depth * depth) - (radius.Millimetres * radius.Millimetres);
+        var (across, depth) = Turned(centre.X.Millimetres, centre.Y.Millimetres);
+        return Power(across, depth, radius.Millimetres);
     }
 
-    /// <summary>A place in the plan in the frame turned to the viewer: across to the right of the origin, depth from the eye.</summary>
-    private (double AcrossMillimetres, double DepthMillimetres) Turned(PlanPoint place)
-    {
-        var (x, y) = (place.X.Millimetres, place.Y.Millimetres);
-        return ((x * right) + (y * back), (y * right) - (x * back) + distanceMillimetres);
-    }
+    /// <summary>As <see cref="Power(PlanPoint, Length)"/>, of a centre that was turned already, in millimetres.</summary>
+    internal static double Power(double across, double depth, double round) => (across * across) + (depth * depth) - (round * round);
+
+    /// <summary>A place in the plan in the frame turned to the viewer: across to the right of the origin, depth from the eye; all in millimetres.</summary>
+    internal (double AcrossMillimetres, double DepthMillimetres) Turned(double x, double y) =>
+        ((x * right) + (y * back), (y * right) - (x * back) + distanceMillimetres);
 
     private static (double Right, double Back) Quarter(Bearing from) => from.Degrees switch
     {

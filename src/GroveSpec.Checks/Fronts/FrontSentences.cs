@@ -1,0 +1,88 @@
+using GroveSpec.Checks.Rules;
+using GroveSpec.Model.Quantities;
+
+namespace GroveSpec.Checks.Fronts;
+
+/// <summary>Says what a front is good for.</summary>
+internal static class FrontSentences
+{
+    /// <summary>Covered less than this, in percent, a trunk is seen whole.</summary>
+    private const double HardlyCovered = 1;
+
+    /// <summary>Why a front is good, and what it leaves.</summary>
+    /// <param name="front">The front.</param>
+    /// <param name="now">The front that the planting has now.</param>
+    /// <param name="turned">The planting, seen from there.</param>
+    /// <returns>One sentence.</returns>
+    public static string Why(Front front, Front now, CheckContext turned)
+    {
+        var found = front.Found == 0 ? "nothing" : $"{front.Found} ({Kinds(front)})";
+        var before = now.Found == 0 ? "nothing either" : $"{now.Found} ({Kinds(now)})";
+        var head = front.Found == 0 && now.Found == 0
+            ? "The checks of the view find nothing, as now"
+            : $"The checks of the view find {found}, where from {Say(now.From)}, the front it has now, they find {before}";
+        var parts = new[] { Covered(turned), Gaps(turned), Largest(turned) }.Where(part => part.Length > 0).ToList();
+        return $"{head}; {string.Join(", ", parts.SkipLast(1))}{(parts.Count > 1 ? ", and " : "")}{parts[^1]}.";
+    }
+
+    /// <summary>Within which bearings a front holds.</summary>
+    /// <param name="front">The front.</param>
+    /// <returns>One sentence.</returns>
+    public static string Holds(Front front)
+    {
+        var span = front.Span;
+        if (span.IsAllRound)
+        {
+            return "No more is found from any side.";
+        }
+
+        var (left, right) = (new Bearing(front.From.Degrees - span.From.Degrees).Degrees, new Bearing(span.To.Degrees - front.From.Degrees).Degrees);
+        return span.Width.Degrees < 0.1
+            ? "It holds only exactly there: with the least turn of the pot more is found."
+            : $"It holds from {Say(span.From)} to {Say(span.To)}: the viewer may step {LengthWording.Say(right, 1)} deg clockwise or {LengthWording.Say(left, 1)} deg the other way before more is found.";
+    }
+
+    /// <summary>A bearing as a grower sets it.</summary>
+    /// <param name="bearing">The bearing.</param>
+    /// <returns>To a hundredth of a degree, such as "201.37 deg".</returns>
+    public static string Say(Bearing bearing) => LengthWording.Say(Math.Round(bearing.Degrees, 2) % 360, 2) + " deg";
+
+    private static string Kinds(Front front) => string.Join(", ", front.Findings
+        .GroupBy(finding => finding.Check.Name)
+        .Select(kind => kind.Sum(finding => 1 + finding.Untold) is > 1 and var number ? $"{kind.Key} {number} times" : kind.Key));
+
+    private static string Covered(CheckContext turned)
+    {
+        var seen = turned.View.Trunks;
+        var covered = seen.Where(trunk => trunk.Hidden is { } hidden && hidden.Percent >= HardlyCovered).OrderByDescending(trunk => trunk.Hidden!.Value.Share).ToList();
+        var unseen = turned.View.Unseen.Length;
+        return unseen > 0 ? $"{unseen} of {unseen + seen.Length} trunks stand beside or behind the eye"
+            : covered.Count == 0 ? "no trunk covers another"
+            : covered.Count == 1 ? $"only {Wording.Name(covered[0].Name)} is covered, {Wording.Percent(covered[0].Hidden!.Value.Percent)} of it"
+            : $"{covered.Count} trunks are covered in part, {Wording.Name(covered[0].Name)} most, {Wording.Percent(covered[0].Hidden!.Value.Percent)} of it";
+    }
+
+    private static string Gaps(CheckContext turned)
+    {
+        var gaps = turned.View.Gaps.Select(gap => gap.Centres).Order().ToList();
+        if (gaps.Count < 2)
+        {
+            return "";
+        }
+
+        var (least, most) = LengthWording.SayApart(gaps[0], gaps[^1], turned.Units);
+        return $"gaps in the view run from {least} to {most}";
+    }
+
+    private static string Largest(CheckContext turned)
+    {
+        if (turned.Outline is not { } outline || CentredMain.LargestFirst(turned.Standing.Trunks).FirstOrDefault() is not { } largest)
+        {
+            return "";
+        }
+
+        var (offset, width) = CentredMain.OffCentre(turned.View.Frame.From, outline, largest);
+        var share = width > Length.Zero ? 100 * Math.Abs(offset / width) : 0;
+        return $"{Wording.Name(largest.Name)}, the thickest, stands {Wording.Percent(share)} of the container's width to the {(offset < Length.Zero ? "left" : "right")} of its middle";
+    }
+}
