@@ -30,6 +30,9 @@ public sealed record CheckContext(Planting Planting, PlantingState State, IOrigi
     /// <summary>What checks have told already, for those that might tell it again.</summary>
     internal OneFactOnce Facts { get; } = new();
 
+    /// <summary>Whether a finding is made of all that is found, and not of the worst of very many alone.</summary>
+    internal bool MakesAll { get; init; }
+
     /// <summary>The trunks that stand and have a place, by name, with their neighbours; worked out once for all rules.</summary>
     internal StandingTrunks Standing => standing ??= StandingTrunks.Of(ByName);
 

@@ -36,7 +36,8 @@ internal static class WorstFirst
         }
 
         var findings = new List<Finding>();
-        if (candidates.Count > Enough && Acceptances.KeysOf(context, check) is { Count: > 0 } keys)
+        var enough = context.MakesAll ? int.MaxValue : Enough;
+        if (candidates.Count > enough && Acceptances.KeysOf(context, check) is { Count: > 0 } keys)
         {
             var rest = Those(candidates, candidate => !keys.Contains(Acceptances.Key(check.Name, trunks(candidate).Select(trunk => trunk.Name))));
             foreach (var candidate in candidates.Except(rest))
@@ -47,7 +48,7 @@ internal static class WorstFirst
             candidates = rest;
         }
 
-        var worst = candidates.Count > Enough ? Worst(candidates, weight, trunks) : candidates;
+        var worst = candidates.Count > enough ? Worst(candidates, weight, trunks) : candidates;
         foreach (var candidate in worst)
         {
             findings.Add(make(candidate) with { Weight = weight(candidate) });

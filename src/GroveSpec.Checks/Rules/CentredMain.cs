@@ -81,10 +81,30 @@ internal sealed class CentredMain : IRule
     /// <param name="trunk">A trunk that stands and has a place.</param>
     /// <param name="limit">The limit in percent of the container's width.</param>
     /// <returns>True when it stands in the middle.</returns>
-    public static bool IsCentred(Bearing from, ContainerOutline outline, TrunkState trunk, double limit)
+    public static bool IsCentred(Bearing from, ContainerOutline outline, TrunkState trunk, double limit) =>
+        IsCentred(LineOf(from, outline), trunk.Place!.Value, limit);
+
+    /// <summary>Whether a place lies on the centre line, as near as counts.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="place">The place.</param>
+    /// <param name="limit">The limit in percent of the container's width.</param>
+    /// <returns>True when it does.</returns>
+    public static bool IsCentred((Bearing Right, Length Middle, Length Width) line, PlanPoint place, double limit)
     {
-        var (offset, width) = OffCentre(from, outline, trunk);
-        return Likeness.IsAtMostPart(offset < Length.Zero ? -offset : offset, width, limit);
+        var offset = OffCentre(line, place);
+        return Likeness.IsAtMostPart(offset < Length.Zero ? -offset : offset, line.Width, limit);
+    }
+
+    /// <summary>The centre line of a container as a viewer sees it.</summary>
+    /// <param name="from">The bearing at which the viewer stands.</param>
+    /// <param name="outline">The container's rim.</param>
+    /// <returns>The viewer's right, how far in that direction the middle of the container lies, and how wide the container is.</returns>
+    public static (Bearing Right, Length Middle, Length Width) LineOf(Bearing from, ContainerOutline outline)
+    {
+        // Facing the viewer's way, the viewer's right hand lies a quarter turn before the bearing of the place they stand at.
+        var right = new Bearing(from.Degrees - 90);
+        var (least, greatest) = outline.Reach(right);
+        return (right, (least + greatest) * 0.5, greatest - least);
     }
 
     /// <summary>Trunks whose diameter is known, the widest first; of equals the tallest, then the first by name.</summary>
@@ -98,11 +118,10 @@ internal sealed class CentredMain : IRule
     /// <summary>How far to the viewer's right of the container's centre line a trunk stands, and how wide the container is.</summary>
     internal static (Length Offset, Length Width) OffCentre(Bearing from, ContainerOutline outline, TrunkState trunk)
     {
-        // Facing the viewer's way, the viewer's right hand lies a quarter turn before the bearing of the place they stand at.
-        var right = new Bearing(from.Degrees - 90);
-        var (least, greatest) = outline.Reach(right);
-        var place = trunk.Place!.Value;
-        var across = (place.X * right.Rightward) + (place.Y * right.Backward);
-        return (across - ((least + greatest) * 0.5), greatest - least);
+        var line = LineOf(from, outline);
+        return (OffCentre(line, trunk.Place!.Value), line.Width);
     }
+
+    private static Length OffCentre((Bearing Right, Length Middle, Length Width) line, PlanPoint place) =>
+        (place.X * line.Right.Rightward) + (place.Y * line.Right.Backward) - line.Middle;
 }

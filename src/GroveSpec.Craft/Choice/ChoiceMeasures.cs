@@ -158,7 +158,8 @@ public sealed class ChoiceMeasures
 
     private static double Square(double x, double y) => (x * x) + (y * y);
 
-    private static PlanPoint Centroid(ContainerOutline outline)
+    /// <summary>The middle of a container's area, which is above zero.</summary>
+    internal static PlanPoint Centroid(ContainerOutline outline)
     {
         double[] x = [.. outline.Points.Select(point => point.X.Millimetres)], y = [.. outline.Points.Select(point => point.Y.Millimetres)];
         double twice = 0, sumX = 0, sumY = 0;

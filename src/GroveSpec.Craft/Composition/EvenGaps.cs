@@ -31,18 +31,25 @@ public static class EvenGaps
         var found = ImmutableArray.CreateBuilder<EvenGap>(gaps.Count);
         foreach (var gap in gaps)
         {
-            if (!IsBeaten(gap, gap.Near) && !IsBeaten(gap, gap.Far))
+            if (!IsBeaten(gap, gaps, placeBehind))
             {
                 found.Add(gap);
             }
         }
 
         return found.DrainToImmutable();
-
-        bool IsBeaten(EvenGap gap, int other) => placeBehind[other] is > 0 and var place
-            && IsOfSameThree(gap, gaps[place - 1])
-            && (gaps[place - 1].Difference < gap.Difference || (gaps[place - 1].Difference == gap.Difference && other < gap.Trunk));
     }
+
+    /// <summary>Whether one of the other two trunks of a gap has found the same three more alike.</summary>
+    /// <param name="gap">The gap.</param>
+    /// <param name="gaps">The gap of each trunk that has one.</param>
+    /// <param name="placeBehind">For each trunk the place of its gap among those, counted from 1; 0 where it has none.</param>
+    internal static bool IsBeaten(EvenGap gap, IReadOnlyList<EvenGap> gaps, ReadOnlySpan<int> placeBehind) =>
+        IsBeatenBy(gap, gap.Near, gaps, placeBehind) || IsBeatenBy(gap, gap.Far, gaps, placeBehind);
+
+    private static bool IsBeatenBy(EvenGap gap, int other, IReadOnlyList<EvenGap> gaps, ReadOnlySpan<int> placeBehind) => placeBehind[other] is > 0 and var place
+        && IsOfSameThree(gap, gaps[place - 1])
+        && (gaps[place - 1].Difference < gap.Difference || (gaps[place - 1].Difference == gap.Difference && other < gap.Trunk));
 
     private static bool IsOfSameThree(EvenGap one, EvenGap other) => Sort(one) == Sort(other);
 
@@ -71,9 +78,12 @@ public static class EvenGaps
         candidate.Difference != known.Difference ? candidate.Difference < known.Difference : Sort(candidate).CompareTo(Sort(known)) < 0;
 
     /// <summary>Two gaps of a trunk, whether or not they are open; null when they are not closer than the limit.</summary>
-    internal static EvenGap? Compare(StandingTrunks trunks, int trunk, int near, int far, double percent)
+    internal static EvenGap? Compare(StandingTrunks trunks, int trunk, int near, int far, double percent) =>
+        Compare(trunk, near, far, trunks.Square(trunk, near), trunks.Square(trunk, far), percent);
+
+    /// <summary>As above, of the squares of both gaps in square nanometres.</summary>
+    internal static EvenGap? Compare(int trunk, int near, int far, Int128 shorter, Int128 longer, double percent)
     {
-        Int128 shorter = trunks.Square(trunk, near), longer = trunks.Square(trunk, far);
         if (shorter == 0 || !Likeness.AreRootsCloserThan(shorter, longer, percent))
         {
             return null;

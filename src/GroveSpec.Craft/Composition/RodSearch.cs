@@ -73,7 +73,7 @@ public static class RodSearch
 
         var sections = trunks.Sections;
         TrunkSection m = sections[middle], a = sections[first], b = sections[second];
-        if (m.Diameter.Nanometres == 0 || a.Diameter.Nanometres == 0 || b.Diameter.Nanometres == 0 || !IsMiddle(middle, first, second, sections))
+        if (m.Diameter.Nanometres == 0 || a.Diameter.Nanometres == 0 || b.Diameter.Nanometres == 0 || !IsMiddle(middle, first, second, sections.AsSpan()))
         {
             return;
         }
@@ -110,7 +110,7 @@ public static class RodSearch
     }
 
     /// <summary>Whether it stands across from the longest side; of equal sides the trunk that comes first in the stand is the middle.</summary>
-    private static bool IsMiddle(int middle, int first, int second, ImmutableArray<TrunkSection> sections)
+    internal static bool IsMiddle(int middle, int first, int second, ReadOnlySpan<TrunkSection> sections)
     {
         Int128 across = Rod.Square(sections[first].Centre, sections[second].Centre);
         Int128 left = Rod.Square(sections[first].Centre, sections[middle].Centre);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Numerics;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 
@@ -270,40 +269,7 @@ public sealed class StandingTrunks
         return false;
     }
 
-    /// <summary>Whether the straight line between two trunks passes through a third, or touches it, on its way.</summary>
-    private bool IsOnTheWay(int trunk, int from, int to, double square)
-    {
-        double wayX = x[to] - x[from], wayY = y[to] - y[from];
-        double fromX = x[trunk] - x[from], fromY = y[trunk] - y[from];
-        double toX = x[trunk] - x[to], toY = y[trunk] - y[to];
-        if ((toX * toX) + (toY * toY) >= square || (fromX * wayX) + (fromY * wayY) <= 0 || (toX * wayX) + (toY * wayY) >= 0)
-        {
-            return false;
-        }
+    private bool IsOnTheWay(int trunk, int from, int to, double square) => Betweenness.IsOnTheWay(x, y, Sections.AsSpan(), trunk, from, to, square);
 
-        // Twice the distance from the line against the diameter, both times the length of the line.
-        double across = wayX * fromY, along = wayY * fromX;
-        double twice = 2 * Math.Abs(across - along), most = Sections[trunk].Diameter.Nanometres * Math.Sqrt(square);
-        return Math.Abs(twice - most) > 1e-14 * (Math.Abs(across) + Math.Abs(along) + most) ? twice < most : IsOnTheWayExactly(trunk, from, to);
-    }
-
-    private bool IsOnTheWayExactly(int trunk, int from, int to)
-    {
-        var twice = 2 * (BigInteger)Rod.Cross(Sections[from].Centre, Sections[to].Centre, Sections[trunk].Centre);
-        BigInteger diameter = Sections[trunk].Diameter.Nanometres;
-        return twice * twice <= diameter * diameter * Square(from, to);
-    }
-
-    private bool IsWithinCircle(int trunk, int from, int to)
-    {
-        var across = (x[trunk] - x[from]) * (x[trunk] - x[to]);
-        var along = (y[trunk] - y[from]) * (y[trunk] - y[to]);
-        var sum = across + along;
-        if (Math.Abs(sum) > 1e-14 * (Math.Abs(across) + Math.Abs(along)))
-        {
-            return sum < 0;
-        }
-
-        return ((Int128)(x[trunk] - x[from]) * (Int128)(x[trunk] - x[to])) + ((Int128)(y[trunk] - y[from]) * (Int128)(y[trunk] - y[to])) < 0;
-    }
+    private bool IsWithinCircle(int trunk, int from, int to) => Betweenness.IsWithinCircle(x, y, trunk, from, to);
 }

@@ -64,6 +64,11 @@ public sealed class ContainerOutline
     public Length SignedDistance(PlanPoint place) => Length.FromMillimetres(SignedDistanceInMillimetres(place.X.Millimetres, place.Y.Millimetres));
 
     /// <summary>Whether a place lies within the rim, without asking how far.</summary>
+    /// <param name="place">Any place.</param>
+    /// <returns>True inside; on the rim itself either.</returns>
+    public bool Covers(PlanPoint place) => Contains(place.X.Millimetres, place.Y.Millimetres);
+
+    /// <summary>Whether a place lies within the rim, without asking how far.</summary>
     /// <param name="xMm">The place to the right, in millimetres.</param>
     /// <param name="yMm">The place to the back.</param>
     /// <returns>True inside; on the rim itself either.</returns>

@@ -195,7 +195,9 @@ public sealed class ViewFrame
         trunk.Height?.Value.Millimetres ?? (trunk.Trunk.Line is [.., var tip] ? tip.Z.Millimetres : 0);
 
     /// <summary>How far from the plan's origin a place is, in millimetres.</summary>
-    internal static double Distant(PlanPoint place) => Math.Sqrt(
+    /// <param name="place">The place.</param>
+    /// <returns>The distance.</returns>
+    public static double Distant(PlanPoint place) => Math.Sqrt(
         (place.X.Millimetres * place.X.Millimetres) + (place.Y.Millimetres * place.Y.Millimetres));
 
     /// <summary>How far from the plan's origin a container reaches, in millimetres; 0 without one.</summary>

@@ -1,0 +1,264 @@
+using System.Collections.Immutable;
+using GroveSpec.Model.Quantities;
+
+namespace GroveSpec.Craft.Ground;
+
+/// <summary>
+/// The outline of free ground: closed lines with the free ground at their left, so that outer ones run anticlockwise and holes
+/// clockwise.
+/// </summary>
+/// <remarks>
+/// Between a free place of a lattice and one beside it that is not, the edge is found by halving to a hundredth of a millimetre
+/// with the test itself; the edges round each square of the lattice are joined (marching squares; of a square whose free
+/// corners lie across from each other the middle decides), and each piece is halved at its own edge until it follows it to
+/// as much. What is narrower than a step of the lattice and lies wholly between its places is not seen.
+/// </remarks>
+public sealed class GroundOutline
+{
+    /// <summary>How near the outline follows the edge, in millimetres.</summary>
+    public const double Precision = 0.01;
+
+    private const double Straight = 0.004;
+    private const int MostHalvings = 12;
+
+    private readonly GroundLattice lattice;
+    private readonly IPlaceTest test;
+    private readonly CancellationToken cancellation;
+
+    private GroundOutline(GroundLattice lattice, IPlaceTest test, CancellationToken cancellation) =>
+        (this.lattice, this.test, this.cancellation) = (lattice, test, cancellation);
+
+    /// <summary>Traces the outline.</summary>
+    /// <param name="lattice">Places of which it is known whether they are free.</param>
+    /// <param name="test">The same test.</param>
+    /// <param name="cancellation">Ends the work.</param>
+    /// <returns>The closed lines, each without its first point repeated, in the order in which they are met from the front.</returns>
+    /// <exception cref="OperationCanceledException">The work was ended.</exception>
+    public static ImmutableArray<ImmutableArray<PlanPoint>> Of(GroundLattice lattice, IPlaceTest test, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(lattice);
+        ArgumentNullException.ThrowIfNull(test);
+        return new GroundOutline(lattice, test, cancellation).Trace();
+    }
+
+    /// <summary>The area within closed lines, holes taken off.</summary>
+    /// <param name="outline">The lines.</param>
+    /// <returns>Square millimetres.</returns>
+    public static double AreaInSquareMillimetres(ImmutableArray<ImmutableArray<PlanPoint>> outline)
+    {
+        var twice = 0.0;
+        foreach (var ring in outline)
+        {
+            twice += TwiceAreaOf(ring);
+        }
+
+        return twice / 2;
+    }
+
+    /// <summary>Twice the area within a closed line in square millimetres, below zero for one that runs clockwise.</summary>
+    /// <param name="ring">The line.</param>
+    /// <returns>The area.</returns>
+    public static double TwiceAreaOf(ImmutableArray<PlanPoint> ring)
+    {
+        var twice = 0.0;
+        for (int index = 0, before = ring.Length - 1; index < ring.Length; before = index++)
+        {
+            // From the first point on, so that far from the origin nothing is lost.
+            twice += ((ring[before].X - ring[0].X).Millimetres * (ring[index].Y - ring[0].Y).Millimetres) - ((ring[index].X - ring[0].X).Millimetres * (ring[before].Y - ring[0].Y).Millimetres);
+        }
+
+        return twice;
+    }
+
+    private ImmutableArray<ImmutableArray<PlanPoint>> Trace()
+    {
+        var next = new SortedDictionary<int, int>();
+        for (var row = 0; row < lattice.Rows - 1; row++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            for (var column = 0; column < lattice.Columns - 1; column++)
+            {
+                LinkSquare(column, row, next);
+            }
+        }
+
+        var rings = ImmutableArray.CreateBuilder<ImmutableArray<PlanPoint>>();
+        var isDone = new HashSet<int>();
+        foreach (var start in next.Keys)
+        {
+            if (!isDone.Contains(start))
+            {
+                var corners = new List<PlanPoint>();
+                for (var edge = start; isDone.Add(edge); edge = next[edge])
+                {
+                    corners.Add(Crossing(edge));
+                }
+
+                cancellation.ThrowIfCancellationRequested();
+                rings.Add(Straightened(Refined(corners)));
+            }
+        }
+
+        return rings.DrainToImmutable();
+    }
+
+    /// <summary>Joins the edges round a square: from one at which free ground is left, going round it anticlockwise, to one at which it is entered.</summary>
+    private void LinkSquare(int column, int row, SortedDictionary<int, int> next)
+    {
+        Span<bool> free = [lattice.IsFree(column, row), lattice.IsFree(column + 1, row), lattice.IsFree(column + 1, row + 1), lattice.IsFree(column, row + 1)];
+        if (free[0] == free[1] && free[1] == free[2] && free[2] == free[3])
+        {
+            return;
+        }
+
+        Span<int> edges = [Edge(column, row, false), Edge(column + 1, row, true), Edge(column, row + 1, false), Edge(column, row, true)];
+        var isJoined = free[0] == free[2] && free[1] == free[3] && IsFree(Between(lattice.PlaceOf(column, row), lattice.PlaceOf(column + 1, row + 1), 0.5));
+        for (var corner = 0; corner < 4; corner++)
+        {
+            if (free[corner] && !free[(corner + 1) % 4])
+            {
+                // Where free ground is joined across the square, the line goes round the corner that is not free; else back round the free one.
+                var way = isJoined ? 1 : 3;
+                var other = (corner + way) % 4;
+                while (free[other] || !free[(other + 1) % 4])
+                {
+                    other = (other + way) % 4;
+                }
+
+                next[edges[corner]] = edges[other];
+            }
+        }
+    }
+
+    private int Edge(int column, int row, bool isUpright) => (((row * lattice.Columns) + column) * 2) + (isUpright ? 1 : 0);
+
+    private PlanPoint Crossing(int edge)
+    {
+        var (column, row) = (edge / 2 % lattice.Columns, edge / 2 / lattice.Columns);
+        var (otherColumn, otherRow) = (edge & 1) == 0 ? (column + 1, row) : (column, row + 1);
+        var (one, other) = (lattice.PlaceOf(column, row), lattice.PlaceOf(otherColumn, otherRow));
+        return lattice.IsFree(column, row) ? Edge(one, other) : Edge(other, one);
+    }
+
+    /// <summary>The last free place before one that is not, to the precision.</summary>
+    private PlanPoint Edge(PlanPoint free, PlanPoint taken)
+    {
+        var precision = Precision * Length.NanometresPerMillimetre;
+        while (Math.Max(Math.Abs(free.X.Nanometres - taken.X.Nanometres), Math.Abs(free.Y.Nanometres - taken.Y.Nanometres)) > precision)
+        {
+            var middle = Between(free, taken, 0.5);
+            (free, taken) = IsFree(middle) ? (middle, taken) : (free, middle);
+        }
+
+        return free;
+    }
+
+    private List<PlanPoint> Refined(List<PlanPoint> corners)
+    {
+        var refined = new List<PlanPoint>(corners.Count * 2);
+        for (var index = 0; index < corners.Count; index++)
+        {
+            refined.Add(corners[index]);
+            Refine(corners[index], corners[(index + 1) % corners.Count], MostHalvings, refined);
+        }
+
+        return refined;
+    }
+
+    /// <summary>Adds the points between two at which the edge leaves the straight line.</summary>
+    private void Refine(PlanPoint from, PlanPoint to, int depth, List<PlanPoint> refined)
+    {
+        double x = (to.X - from.X).Millimetres, y = (to.Y - from.Y).Millimetres, length = Math.Sqrt((x * x) + (y * y));
+        if (depth == 0 || length < 2 * Precision)
+        {
+            return;
+        }
+
+        // Free ground lies to the left.
+        var middle = Between(from, to, 0.5);
+        var (outX, outY) = (y / length, -x / length);
+        if (IsFree(Moved(middle, outX, outY, -Precision)) && !IsFree(Moved(middle, outX, outY, Precision)))
+        {
+            return;
+        }
+
+        if (EdgeAcross(middle, outX, outY, length) is { } corner)
+        {
+            Refine(from, corner, depth - 1, refined);
+            refined.Add(corner);
+            Refine(corner, to, depth - 1, refined);
+        }
+    }
+
+    /// <summary>The edge nearest to a place, square to the outline; null where there is none as near as the outline's piece is long.</summary>
+    private PlanPoint? EdgeAcross(PlanPoint middle, double outX, double outY, double length)
+    {
+        var isFree = IsFree(middle);
+        var side = isFree ? 1 : -1;
+        var last = middle;
+        for (var reach = 2 * Precision; reach < 2 * length; reach *= 2)
+        {
+            var tried = Moved(middle, outX, outY, side * reach);
+            if (IsFree(tried) != isFree)
+            {
+                return isFree ? Edge(last, tried) : Edge(tried, last);
+            }
+
+            last = tried;
+        }
+
+        return null;
+    }
+
+    private bool IsFree(PlanPoint place) => test.IsFree(place);
+
+    private static PlanPoint Moved(PlanPoint place, double x, double y, double millimetres) =>
+        new(place.X + Length.FromMillimetres(x * millimetres), place.Y + Length.FromMillimetres(y * millimetres));
+
+    private static PlanPoint Between(PlanPoint one, PlanPoint other, double share) => new(
+        new Length(one.X.Nanometres + (long)Math.Round((other.X.Nanometres - one.X.Nanometres) * share)),
+        new Length(one.Y.Nanometres + (long)Math.Round((other.Y.Nanometres - one.Y.Nanometres) * share)));
+
+    /// <summary>Leaves out points that lie on the straight line of those beside them (Douglas and Peucker 1973).</summary>
+    private static ImmutableArray<PlanPoint> Straightened(List<PlanPoint> points)
+    {
+        if (points.Count < 4)
+        {
+            return [.. points];
+        }
+
+        var isKept = new bool[points.Count + 1];
+        var spans = new Stack<(int First, int Last)>([(0, points.Count / 2), (points.Count / 2, points.Count)]);
+        (isKept[0], isKept[points.Count / 2]) = (true, true);
+        while (spans.TryPop(out var span))
+        {
+            var (farthest, most) = (-1, Straight);
+            for (var index = span.First + 1; index < span.Last; index++)
+            {
+                if (Distance(points[index], points[span.First], points[span.Last % points.Count]) is var distance && distance > most)
+                {
+                    (farthest, most) = (index, distance);
+                }
+            }
+
+            if (farthest >= 0)
+            {
+                isKept[farthest] = true;
+                spans.Push((span.First, farthest));
+                spans.Push((farthest, span.Last));
+            }
+        }
+
+        return [.. points.Where((_, index) => isKept[index])];
+    }
+
+    /// <summary>From a place to a straight piece, in millimetres.</summary>
+    internal static double Distance(PlanPoint place, PlanPoint from, PlanPoint to)
+    {
+        double ux = (to.X - from.X).Millimetres, uy = (to.Y - from.Y).Millimetres, vx = (place.X - from.X).Millimetres, vy = (place.Y - from.Y).Millimetres;
+        var square = (ux * ux) + (uy * uy);
+        var along = square > 0 ? Math.Clamp(((ux * vx) + (uy * vy)) / square, 0, 1) : 0;
+        double dx = vx - (along * ux), dy = vy - (along * uy);
+        return Math.Sqrt((dx * dx) + (dy * dy));
+    }
+}

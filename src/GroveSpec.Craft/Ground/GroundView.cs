@@ -1,0 +1,233 @@
+using GroveSpec.Craft.Composition;
+using GroveSpec.Craft.Views;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
+
+namespace GroveSpec.Craft.Ground;
+
+/// <summary>What an eye sees of a stand with a newcomer, as <see cref="FrontView"/> and the checks of the view have it. One view serves one thread.</summary>
+public sealed class GroundView
+{
+    private readonly double gapPercent;
+    private readonly double topPercent;
+    private readonly double hiddenPercent;
+    private readonly TrunkState newcomer;
+    private readonly Length radius;
+    private readonly int slot;
+    private readonly List<Seen> row = [];
+    private readonly List<Seen> tops = [];
+    private readonly bool[] isHidden;
+    private readonly List<ViewInterval> nearer = [];
+    private Seen? own;
+    private int ownPlace = -1;
+    private int ownTop = -1;
+
+    /// <summary>Lays out what is seen of the others.</summary>
+    /// <param name="trunks">The trunks in their order, the newcomer among them at any place.</param>
+    /// <param name="newcomer">Which of them it is.</param>
+    /// <param name="frame">The eye.</param>
+    /// <param name="gapPercent">The limit for even gaps in the view.</param>
+    /// <param name="topPercent">The limit for level tops.</param>
+    /// <param name="hiddenPercent">From what share on a trunk is hidden.</param>
+    public GroundView(IReadOnlyList<TrunkState> trunks, int newcomer, ViewFrame frame, double gapPercent, double topPercent, double hiddenPercent)
+    {
+        ArgumentNullException.ThrowIfNull(trunks);
+        ArgumentNullException.ThrowIfNull(frame);
+        (Frame, slot, this.newcomer) = (frame, newcomer, trunks[newcomer]);
+        (this.gapPercent, this.topPercent, this.hiddenPercent) = (gapPercent, topPercent, hiddenPercent);
+        radius = (this.newcomer.Diameter?.Value ?? Length.Zero) * 0.5;
+        isHidden = new bool[trunks.Count];
+        for (var index = 0; index < trunks.Count; index++)
+        {
+            if (index != newcomer && See(trunks[index], index) is { } seen)
+            {
+                row.Add(seen);
+            }
+        }
+
+        // OrderBy keeps the order of the trunks among equals, as the view does.
+        row = [.. row.OrderBy(seen => (double)seen.Foot.Across.Nanometres)];
+        tops = [.. row.Where(seen => seen.Top is not null).OrderBy(seen => seen.Top!.Value.Across)];
+        foreach (var seen in row)
+        {
+            isHidden[seen.Index] = IsCovered(seen);
+        }
+    }
+
+    /// <summary>The eye.</summary>
+    public ViewFrame Frame { get; }
+
+    /// <summary>Sets the newcomer down.</summary>
+    /// <param name="place">The place.</param>
+    public void Set(PlanPoint place)
+    {
+        Remove();
+        own = See(newcomer with { Place = place }, slot);
+        if (own is null)
+        {
+            return;
+        }
+
+        ownPlace = 0;
+        while (ownPlace < row.Count && ComesBefore(row[ownPlace], own))
+        {
+            ownPlace++;
+        }
+
+        row.Insert(ownPlace, own);
+        if (own.Top is { } top)
+        {
+            ownTop = 0;
+            while (ownTop < tops.Count && (tops[ownTop].Top!.Value.Across < top.Across || (tops[ownTop].Top!.Value.Across == top.Across && ComesBefore(tops[ownTop], own))))
+            {
+                ownTop++;
+            }
+
+            tops.Insert(ownTop, own);
+        }
+    }
+
+    /// <summary>The trunks that are hidden now, the newcomer's share in hiding them included.</summary>
+    /// <returns>They as a set.</returns>
+    public ulong Hidden()
+    {
+        var hidden = 0UL;
+        foreach (var seen in row)
+        {
+            var isCovered = ReferenceEquals(seen, own) || (own is { } newest && IsNearer(newest, seen) && seen.Cover.Left < newest.Cover.Right && newest.Cover.Left < seen.Cover.Right)
+                ? IsCovered(seen)
+                : isHidden[seen.Index];
+            hidden |= isCovered ? 1UL << seen.Index : 0;
+        }
+
+        return hidden;
+    }
+
+    /// <summary>Gaps that follow each other and are even in the view.</summary>
+    /// <param name="found">Takes the three trunks of each, as a set; as long as there are trunks.</param>
+    /// <param name="ofNewcomerAlone">Whether only those are looked for in which the newcomer takes part.</param>
+    /// <returns>How many were found.</returns>
+    public int EvenGaps(Span<ulong> found, bool ofNewcomerAlone)
+    {
+        var (first, last) = ofNewcomerAlone ? Around(ownPlace, row.Count) : (2, row.Count);
+        var count = 0;
+        for (var index = first; index < last; index++)
+        {
+            Length left = row[index - 1].Foot.Across - row[index - 2].Foot.Across, right = row[index].Foot.Across - row[index - 1].Foot.Across;
+            if (left > Length.Zero && right > Length.Zero && MayBeCloser(left, right) && Likeness.IsCloserThan(left, right, gapPercent))
+            {
+                found[count++] = Three(row, index);
+            }
+        }
+
+        return count;
+    }
+
+    /// <summary>Tops that lie on one line in the view.</summary>
+    /// <param name="found">Takes the three trunks of each, as a set; as long as there are trunks.</param>
+    /// <param name="ofNewcomerAlone">Whether only those are looked for in which the newcomer takes part.</param>
+    /// <returns>How many were found.</returns>
+    public int LevelTops(Span<ulong> found, bool ofNewcomerAlone)
+    {
+        var (first, last) = ofNewcomerAlone ? Around(ownTop, tops.Count) : (2, tops.Count);
+        var count = 0;
+        for (var index = first; index < last; index++)
+        {
+            if (TopLine.Over(tops[index - 2].Top!.Value, tops[index - 1].Top!.Value, tops[index].Top!.Value).IsWithin(topPercent))
+            {
+                found[count++] = Three(tops, index);
+            }
+        }
+
+        return count;
+    }
+
+    /// <summary>How far thickness goes with nearness.</summary>
+    /// <returns>Spearman's coefficient of the trunks that are seen and whose diameter is known, and of how many.</returns>
+    public (double Coefficient, int Trunks) ThickWithNear()
+    {
+        var measured = row.Where(seen => seen.Trunk.Diameter is not null).ToList();
+        return (
+            RankCorrelation.Spearman([.. measured.Select(seen => seen.Trunk.Diameter!.Value.Value.Millimetres)], [.. measured.Select(seen => -seen.Foot.Depth.Millimetres)]),
+            measured.Count);
+    }
+
+    private static (int First, int Last) Around(int place, int count) => place < 0 ? (0, 0) : (Math.Max(2, place), Math.Min(count, place + 3));
+
+    private static ulong Three(List<Seen> seen, int index) => (1UL << seen[index - 2].Index) | (1UL << seen[index - 1].Index) | (1UL << seen[index].Index);
+
+    private static bool ComesBefore(Seen one, Seen other) =>
+        one.Foot.Across != other.Foot.Across ? one.Foot.Across < other.Foot.Across : one.Index < other.Index;
+
+    private static bool IsNearer(Seen one, Seen other) => one.Power != other.Power ? one.Power < other.Power : one.Index < other.Index;
+
+    private bool MayBeCloser(Length left, Length right)
+    {
+        double one = left.Nanometres, other = right.Nanometres;
+        return Math.Abs(one - other) <= ((gapPercent / 100) + 1e-9) * Math.Max(one, other);
+    }
+
+    private void Remove()
+    {
+        if (own is not null)
+        {
+            row.RemoveAt(ownPlace);
+            if (ownTop >= 0)
+            {
+                tops.RemoveAt(ownTop);
+            }
+        }
+
+        (own, ownPlace, ownTop) = (null, -1, -1);
+    }
+
+    private Seen? See(TrunkState trunk, int index)
+    {
+        var place = trunk.Place!.Value;
+        var half = index == slot ? radius : (trunk.Diameter?.Value ?? Length.Zero) * 0.5;
+        return Frame.See(new SpacePoint(place.X, place.Y, Length.Zero)) is { } foot && Frame.Cover(place, half) is { } cover
+            ? new Seen(trunk, index, foot, cover, Frame.Power(place, half), TrunkAxis.TipOf(trunk) is { } tip ? Frame.See(tip) : null)
+            : null;
+    }
+
+    /// <summary>Whether nearer trunks cover as much of a trunk as hides it: the part of its width that they cover together.</summary>
+    private bool IsCovered(Seen seen)
+    {
+        if (seen.Trunk.Diameter is null)
+        {
+            return false;
+        }
+
+        var (left, right) = (seen.Cover.Left, seen.Cover.Right);
+        nearer.Clear();
+        foreach (var other in row)
+        {
+            if (!ReferenceEquals(other, seen) && IsNearer(other, seen) && other.Cover.Left <= right && other.Cover.Right >= left)
+            {
+                nearer.Add(other.Cover);
+            }
+        }
+
+        if (right <= left)
+        {
+            return nearer.Exists(cover => cover.Left <= left && cover.Right > left) && 100 >= hiddenPercent;
+        }
+
+        nearer.Sort((one, other) => one.Left.CompareTo(other.Left));
+        Length open = Length.Zero, upTo = left;
+        foreach (var cover in nearer)
+        {
+            if (cover.Left > upTo)
+            {
+                open += (cover.Left < right ? cover.Left : right) - upTo;
+            }
+
+            upTo = cover.Right > upTo ? cover.Right : upTo;
+        }
+
+        open += upTo < right ? right - upTo : Length.Zero;
+        return new Proportion((seen.Cover.Width - open) / seen.Cover.Width).Percent >= hiddenPercent;
+    }
+
+    private sealed record Seen(TrunkState Trunk, int Index, ViewedPoint Foot, ViewInterval Cover, double Power, ViewedPoint? Top);
+}
