@@ -1,3 +1,4 @@
+using GroveSpec.Drawing.Ground;
 using GroveSpec.Drawing.Plan;
 using GroveSpec.Drawing.Scene;
 using GroveSpec.Model.States;
@@ -18,23 +19,24 @@ public static class PlanPlate
     /// sizes that are not known are assumed by <see cref="Craft.Views.ShownSizes"/>, and an assumed crown is a broken line.
     /// Up to 60 trunks every name is written; beyond, those of the thickest for which there is room.
     /// </returns>
-    public static string Draw(DrawingSubject subject, DrawingOptions options) => Write(subject, options).Finish();
+    public static string Draw(DrawingSubject subject, DrawingOptions options) => Write(subject, options, null).Finish();
 
     /// <summary>Draws the plate as it is stored in a file.</summary>
     /// <param name="subject">What is drawn.</param>
     /// <param name="options">How.</param>
     /// <returns>What <see cref="Draw"/> gives, in UTF-8 without a byte order mark.</returns>
-    public static byte[] DrawBytes(DrawingSubject subject, DrawingOptions options) => Write(subject, options).FinishBytes();
+    public static byte[] DrawBytes(DrawingSubject subject, DrawingOptions options) => Write(subject, options, null).FinishBytes();
 
-    private static SvgWriter Write(DrawingSubject subject, DrawingOptions options)
+    /// <summary>Writes the plate, with free ground in it where a layer is given.</summary>
+    internal static SvgWriter Write(DrawingSubject subject, DrawingOptions options, GroundLayer? ground)
     {
         var state = subject.State;
         var layout = PlanLayout.Of(state, options);
         var marks = FindingMarks.Of(layout, subject.Findings);
         var numbers = marks.Select(mark => mark.Number).Distinct().ToList();
-        var key = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? numbers.Select(number => subject.Findings[number - 1].Message) : []);
+        var key = Plate.LayOutKey(PlanLayout.PageWidth, ground?.Sentences ?? (options.TellsFindings ? numbers.Select(number => subject.Findings[number - 1].Message) : []));
         var gaps = GapLines.Of(layout.Trunks, subject.Findings);
-        var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units);
+        var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units, ground?.Note);
         var footTop = layout.PlotBottom;
         var notesTop = footTop + 46;
         var keyTop = notesTop + PlanNotes.Height(notes);
@@ -43,12 +45,13 @@ public static class PlanPlate
         var svg = new SvgWriter(32768 + (layout.Trunks.Length * (layout.Detail == PlanDetail.Least ? 128 : 320)));
         var name = PlanWords.Name(state.Planting);
         Plate.Open(
-            svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, from above", PlanWords.Description(subject, numbers, options.Units), PlanStyle.Sheet(), options);
-        Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, PlanWords.Remark(state), options);
+            svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, {(ground is null ? "from above" : "free ground")}", PlanWords.Description(subject, numbers, options.Units), ground is null ? PlanStyle.Sheet() : GroundStyle.Sheet(), options);
+        Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, ground?.Remark ?? PlanWords.Remark(state), options);
         var labels = new PlanLabels(layout, gaps, marks, options.Units);
         svg.CoarsePaths = true;
         Shore.WriteBed(svg, layout);
         WriteCrowns(svg, layout);
+        ground?.WriteBelow(svg, layout);
         Shore.Write(svg, layout, state.Planting.Container?.Origin.Id, name);
         if (options.ShowBearings)
         {
@@ -56,6 +59,7 @@ public static class PlanPlate
         }
 
         var eye = ViewerEye.Of(layout, state.Planting, options.Units);
+        ground?.Ask(labels.Placer, layout);
         labels.Find(eye, NamesShown(layout));
         labels.WriteGapLines(svg);
         foreach (var trunk in layout.Trunks)
@@ -64,12 +68,21 @@ public static class PlanPlate
         }
 
         svg.CoarsePaths = false;
+        ground?.WriteAbove(svg, layout, labels);
         labels.WriteFindings(svg);
         eye.Write(svg);
         labels.WriteNames(svg);
         Plate.WriteScaleBar(svg, Plate.Margin, footTop + 6, 260, layout.Scale, options.Units);
         PlanNotes.Write(svg, notes, notesTop);
-        Plate.WriteKey(svg, keyTop, numbers, key);
+        if (ground is null)
+        {
+            Plate.WriteKey(svg, keyTop, numbers, key);
+        }
+        else
+        {
+            Plate.WriteKey(svg, keyTop, [.. Enumerable.Range(1, key.Count)], key, GroundStyle.Mark);
+        }
+
         Plate.Close(svg);
         return svg;
     }

@@ -94,14 +94,17 @@ public sealed class HostileInputTests : IDisposable
         Assert.True(wires.Status is ExitStatus.Good or ExitStatus.Findings, wires.Errors);
         Assert.DoesNotContain(wires.Output, letter => (char.IsControl(letter) && letter != '\n') || letter is >= '\u202a' and <= '\u202e');
 
-        foreach (var command in new[] { "stand", "survey" })
+        foreach (var command in new string[][] { ["stand"], ["survey"], ["ground", "--diameter", "9mm"] })
         {
-            var told = work.Run(command, "a.grove");
+            var told = work.Run([.. command, "a.grove"]);
             Assert.True(told.Status is ExitStatus.Good or ExitStatus.Findings, told.Errors);
             Assert.DoesNotContain(told.Output, letter => (char.IsControl(letter) && letter != '\n') || letter is >= '\u202a' and <= '\u202e' or '\u200d');
-            using var described = JsonDocument.Parse(work.Run(command, "a.grove", "--json").Bytes);
+            using var described = JsonDocument.Parse(work.Run([.. command, "a.grove", "--json"]).Bytes);
             Assert.Equal(JsonValueKind.Object, described.RootElement.ValueKind);
         }
+
+        var ground = work.Run("ground", "a.grove", "--diameter", "9mm", "--picture", "-");
+        Assert.True(ground.Output.Length == 0 || XDocument.Parse(ground.Output).Root is not null, ground.Errors);
 
         var tidied = work.Run("tidy", "a.grove");
         Assert.True(tidied.Status is ExitStatus.Good or ExitStatus.Findings, tidied.Errors);

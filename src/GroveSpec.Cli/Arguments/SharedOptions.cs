@@ -1,4 +1,5 @@
 using System.CommandLine;
+using GroveSpec.Binding.Quantities;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Model.Quantities;
 using NodaTime;
@@ -51,6 +52,39 @@ internal static class SharedOptions
     /// <returns>The units; millimetres where nothing was said.</returns>
     /// <exception cref="UsageException">There are no such units.</exception>
     public static UnitSystem ReadUnits(string? written) => Choose("--units", written ?? "metric", [("metric", UnitSystem.Metric), ("inch", UnitSystem.Inch)]);
+
+    /// <summary>Reads a length above zero.</summary>
+    /// <param name="option">The option's name.</param>
+    /// <param name="written">What stands behind it, such as 18mm, "18 mm" or 0.7in; a bare number is in millimetres, or in inches for who works in those. Null where it was left out.</param>
+    /// <param name="units">The units to work in.</param>
+    /// <returns>The length, or null for none.</returns>
+    /// <exception cref="UsageException">It is no length, or none that a trunk could have.</exception>
+    public static Length? ReadLength(string option, string? written, UnitSystem units)
+    {
+        if (written is null)
+        {
+            return null;
+        }
+
+        var text = written.Trim();
+        var end = text.Length;
+        while (end > 0 && char.IsAsciiLetter(text[end - 1]))
+        {
+            end--;
+        }
+
+        var number = text[..end].TrimEnd();
+        var unit = end < text.Length ? UnitTable.Exact(text[end..]) : units == UnitSystem.Inch ? UnitTable.Exact("in") : UnitTable.Exact("mm");
+        if (number.Length is > 0 and <= 15 && number.All(letter => char.IsAsciiDigit(letter) || letter == '.')
+            && decimal.TryParse(number, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var amount)
+            && unit is { } known && UnitTable.KindOf(known) == QuantityKind.Length
+            && amount * UnitTable.Nanometres(known) is > 0 and var length && length <= Length.Largest.Nanometres)
+        {
+            return new Length((long)Math.Round(length));
+        }
+
+        throw new UsageException($"{option} needs a length above zero such as 18mm or 0.7in; {Shown(written)} is none.");
+    }
 
     /// <summary>Reads one of a few words.</summary>
     /// <typeparam name="T">What the words stand for.</typeparam>

@@ -75,8 +75,18 @@ internal static class JsonReport
     {
         json.WriteStartObject();
         json.WriteString("title", remedy.Title);
+        WriteEdits(json, remedy.Edits, sources);
+        json.WriteEndObject();
+    }
+
+    /// <summary>Writes edits of files.</summary>
+    /// <param name="json">Where to, inside an object.</param>
+    /// <param name="edits">The edits.</param>
+    /// <param name="sources">The texts they are of.</param>
+    public static void WriteEdits(Utf8JsonWriter json, IEnumerable<TextEdit> edits, SourceLibrary sources)
+    {
         json.WriteStartArray("edits");
-        foreach (var edit in remedy.Edits)
+        foreach (var edit in edits)
         {
             json.WriteStartObject();
             json.WriteString("file", edit.Place.File);
@@ -86,7 +96,6 @@ internal static class JsonReport
         }
 
         json.WriteEndArray();
-        json.WriteEndObject();
     }
 
     private static void WriteFiles(Utf8JsonWriter json, CheckRun run)

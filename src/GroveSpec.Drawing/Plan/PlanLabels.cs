@@ -42,6 +42,11 @@ internal sealed class PlanLabels
     /// <summary>Finds the places.</summary>
     public LabelPlacer Placer { get; }
 
+    /// <summary>Where a label stands that was asked for beside the plan's own.</summary>
+    /// <param name="label">What the placer gave for it, before <see cref="Find"/>.</param>
+    /// <returns>The place; null where there was no room.</returns>
+    public LabelPlacement? PlaceOf(int label) => places[label];
+
     /// <summary>Asks for all labels and finds their places.</summary>
     /// <param name="eye">The viewer.</param>
     /// <param name="named">The trunks to name, the most important first.</param>

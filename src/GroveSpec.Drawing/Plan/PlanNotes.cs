@@ -15,10 +15,16 @@ internal static class PlanNotes
     /// <param name="layout">The plan.</param>
     /// <param name="hasGaps">Whether gaps are drawn.</param>
     /// <param name="units">The units that are read.</param>
+    /// <param name="besides">What is said first, cleaned; null for nothing.</param>
     /// <returns>Lines that fit the page.</returns>
-    public static List<string> Of(PlantingState state, PlanLayout layout, bool hasGaps, UnitSystem units)
+    public static List<string> Of(PlantingState state, PlanLayout layout, bool hasGaps, UnitSystem units, string? besides = null)
     {
         var said = new List<string>();
+        if (besides is not null)
+        {
+            said.Add(besides);
+        }
+
         if (hasGaps)
         {
             var unit = DrawnLength.UnitFor(Length.FromMillimetres(Math.Min(1e9, layout.Extents.Width / layout.Scale)), units);

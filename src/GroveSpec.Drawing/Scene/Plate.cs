@@ -97,11 +97,12 @@ internal static class Plate
     /// <param name="top">Its upper edge.</param>
     /// <param name="numbers">The number of each sentence.</param>
     /// <param name="key">The lines of each sentence.</param>
-    public static void WriteKey(SvgWriter svg, double top, IReadOnlyList<int> numbers, List<List<string>> key)
+    /// <param name="cls">The class of the rings; that of the numbers has -number behind it.</param>
+    public static void WriteKey(SvgWriter svg, double top, IReadOnlyList<int> numbers, List<List<string>> key, string cls = "gs-mark")
     {
         for (var i = 0; i < key.Count; i++)
         {
-            WriteMark(svg, Margin + 10, top + (KeyLine / 2), numbers[i], null);
+            WriteMark(svg, Margin + 10, top + (KeyLine / 2), numbers[i], null, cls);
             foreach (var line in key[i])
             {
                 svg.Text("gs-key", Margin + 30, top + (KeyLine / 2) + (KeyText * 0.33), KeyText, line);
@@ -123,10 +124,11 @@ internal static class Plate
     /// <param name="y">Its centre, downward.</param>
     /// <param name="number">The number, from 1.</param>
     /// <param name="origin">The id of what it stands for; null for none.</param>
-    public static void WriteMark(SvgWriter svg, double x, double y, int number, string? origin)
+    /// <param name="cls">The class of the ring; that of the number has -number behind it.</param>
+    public static void WriteMark(SvgWriter svg, double x, double y, int number, string? origin, string cls = "gs-mark")
     {
-        svg.Circle("gs-mark", x, y, RadiusOfMark(number), origin);
-        svg.Text("gs-mark-number", x, y + 4, SmallText, number.ToString(), TextAnchor.Middle);
+        svg.Circle(cls, x, y, RadiusOfMark(number), origin);
+        svg.Text(cls + "-number", x, y + 4, SmallText, number.ToString(), TextAnchor.Middle);
     }
 
     /// <summary>Writes a scale bar of a round length, its ends and middle named.</summary>
