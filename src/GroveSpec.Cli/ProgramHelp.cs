@@ -31,13 +31,14 @@ internal static class ProgramHelp
           stand     tells how natural spacing and sizes are
           thin      tells which trunks of a stool to keep
           ground    finds free ground for one more trunk
+          fronts    finds the sides from which they are best seen
           survey    finds where trunks stand from tape readings
           book      makes one page of everything, ready to print
           tidy      prints them in the usual layout
           start     writes a first planting
           language-server   serves an editor
 
-        The first ten take files, or folders searched for .grove; - reads standard
+        The first eleven take files, or folders searched for .grove; - reads standard
         input.
         grovespec COMMAND --help tells more; grovespec --version names the version.
 

@@ -53,6 +53,7 @@ public static class BestFronts
         return new FrontsAnswer
         {
             Now = now,
+            NowHolds = FrontSentences.Holds(now),
             Suggestions = [.. fronts.Select(front => new FrontSuggestion(front, FrontSentences.Why(front, now, Turned(context, front.From)), FrontSentences.Holds(front), FrontEdits.Of(context, tree, front.From)))],
             Round = [.. Enumerable.Range(0, 360 * ToldInADegree).Select(place => round.At(place * FrontScore.StepsOfADegree / ToldInADegree))],
             Ranges = round.Ranges,

@@ -13,7 +13,7 @@ internal sealed class FrontScore
     public const int Steps = 360 * StepsOfADegree;
 
     private const double TurningWeight = 0.25;
-    private const double CoveredWeight = 0.25;
+    private const double CoveredWeight = 3;
     private const double SamenessWeight = 0.25;
     private const double NarrownessWeight = 2;
 
@@ -84,7 +84,7 @@ internal sealed class FrontScore
         }
 
         var narrowness = broadest > 0 && Findings.Outline is { } outline ? NarrownessWeight * Math.Max(0, 1 - (Breadth(outline, from) / broadest)) : 0;
-        return (CoveredWeight * covered, order.Length > 2 ? SamenessWeight * same / (order.Length - 2) : 0, narrowness);
+        return (CoveredWeight * covered / table.Trunks.Length, order.Length > 2 ? SamenessWeight * same / (order.Length - 2) : 0, narrowness);
     }
 
     /// <summary>The width of a container against its width and depth together, as the viewer sees it.</summary>

@@ -11,6 +11,9 @@ public sealed record FrontsAnswer
     /// <summary>The front that the planting has now; null where there is an obstacle.</summary>
     public Front? Now { get; init; }
 
+    /// <summary>Within which bearings the front it has now holds, in a sentence; empty where there is an obstacle.</summary>
+    public string NowHolds { get; init; } = "";
+
     /// <summary>The best few, the best first.</summary>
     public ImmutableArray<FrontSuggestion> Suggestions { get; init; } = [];
 

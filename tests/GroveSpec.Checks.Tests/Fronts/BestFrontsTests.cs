@@ -60,11 +60,28 @@ public sealed class BestFrontsTests
             Assert.Equal(answer.Round[place], answer.Round[^place], 1e-6);
         }
 
-        // What is as good to either side is told for both, if they are apart.
-        var (first, second) = (answer.Suggestions[0].Front, answer.Suggestions[1].Front);
-        Assert.Equal(first.From.Degrees, 360 - second.From.Degrees, 0.011);
-        Assert.Equal(first.Parts.Score, second.Parts.Score, 1e-6);
-        Assert.Equal(first.Span.From.Degrees, 360 - second.Span.To.Degrees, 1e-3);
+        // Each suggestion is as good mirrored.
+        var score = new FrontScore(FrontSource.ContextOf(Source));
+        Assert.All(answer.Suggestions, suggestion => Assert.Equal(suggestion.Front.Parts.Score, score.At(new Bearing(360 - suggestion.Front.From.Degrees)).Score, 1e-6));
+    }
+
+    [Fact]
+    public void The_mirror_image_of_a_planting_has_the_mirror_image_of_its_fronts()
+    {
+        for (var seed = 0; seed < 20; seed++)
+        {
+            var random = new Random(seed);
+            var trunks = Enumerable.Range(0, 6).Select(_ => (X: random.Next(-150, 150), Y: random.Next(-90, 90), Thick: random.Next(8, 40), High: random.Next(90, 400))).ToList();
+            string Source(int side) => "planting \"Mirrored\"\nhabit group\ncontainer oval 420 x 300 x 40 mm\nviewed from 180 deg, at 1200 mm, eye 200 mm, near\n"
+                + string.Concat(trunks.Select((trunk, place) => string.Create(CultureInfo.InvariantCulture, $"trunk T{place} at {side * trunk.X}, {trunk.Y} mm diameter {trunk.Thick} mm height {trunk.High} mm\n")));
+            var (before, after) = (FrontsOf(Source(1)).Suggestions, FrontsOf(Source(-1)).Suggestions);
+            foreach (var (one, other) in before.Zip(after))
+            {
+                Assert.Equal(one.Front.Parts.Score, other.Front.Parts.Score, 1e-4);
+                Assert.Equal(0, FrontRound.Apart(new Bearing(360 - one.Front.From.Degrees), other.Front.From), 0.021);
+                Assert.Equal(0, FrontRound.Apart(new Bearing(360 - one.Front.Span.From.Degrees), other.Front.Span.To), 1e-3);
+            }
+        }
     }
 
     [Theory]

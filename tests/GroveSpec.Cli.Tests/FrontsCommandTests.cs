@@ -1,0 +1,96 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+
+namespace GroveSpec.Cli.Tests;
+
+public sealed class FrontsCommandTests : IDisposable
+{
+    private const string Five = """
+        planting  "Five by the ferry"
+        habit     group
+        container oval 420 x 280 x 40 mm
+        viewed    from 180 deg, at 1000 mm, eye 200 mm   # from the bench
+        trunk A   at -90, -35 mm   diameter 30 mm   height 410 mm
+        trunk B   at -40, -40 mm   diameter 22 mm   height 350 mm
+        trunk C   at 0, 20 mm      diameter 18 mm   height 290 mm
+        trunk D   at 40, -20 mm    diameter 12 mm   height 210 mm
+        trunk E   at 90, 30 mm     diameter 8 mm    height 150 mm
+
+        """;
+
+    private readonly Workplace work = new();
+
+    public FrontsCommandTests() => work.Write("a.grove", Five);
+
+    public void Dispose() => work.Dispose();
+
+    [Theory]
+    [InlineData(Five)]
+    [InlineData(Plantings.Quiet)]
+    [InlineData(Plantings.Broken)]
+    [InlineData("")]
+    [InlineData("trunk \"\u0000\u202e<script>\" at 1, 2 mm\ntrunk \u001b[31m at 3, 4 mm diameter 9 mm\ntrunk 😀 diameter 9 mm\n")]
+    public void Json_is_as_its_schema_says(string text)
+    {
+        work.Write("one.grove", text);
+        var answer = work.Run("fronts", "one.grove", "gone.grove", "--json");
+        Assert.Equal(ExitStatus.Files, answer.Status);
+        Assert.True(Schema().Evaluate(Parse(answer.Output)).IsValid, answer.Output);
+    }
+
+    [Fact]
+    public void Json_of_every_sample_is_as_its_schema_says_and_the_same_each_time()
+    {
+        var answer = work.Run("fronts", Project.Path("samples"), "--json");
+        Assert.True(Schema().Evaluate(Parse(answer.Output)).IsValid);
+        Assert.Contains(JsonNode.Parse(answer.Output)!["plantings"]!.AsArray(), planting => planting!["suggestions"]!.AsArray().Count == 3);
+        Assert.Equal(answer.Output, work.Run("fronts", Project.Path("samples"), "--json").Output);
+    }
+
+    [Fact]
+    public void The_best_front_is_written_and_nothing_else_is_touched()
+    {
+        var best = (double)JsonNode.Parse(work.Run("fronts", "a.grove", "--json").Output)!["plantings"]![0]!["suggestions"]![0]!["bearing"]!;
+        var answer = work.Run("fronts", "a.grove", "--write");
+        var written = best.ToString("0.##", CultureInfo.InvariantCulture);
+        Assert.Contains($"a.grove: the best front was written, viewed from {written} deg.", answer.Errors, StringComparison.Ordinal);
+        Assert.Equal(Five.Replace("from 180 deg", $"from {written} deg", StringComparison.Ordinal), File.ReadAllText(work["a.grove"]));
+        var now = JsonNode.Parse(work.Run("fronts", "a.grove", "--json").Output)!["plantings"]![0]!["now"]!;
+        Assert.Equal(best, (double)now["bearing"]!);
+    }
+
+    [Fact]
+    public void Once_more_there_is_nothing_to_write()
+    {
+        work.Run("fronts", "a.grove", "--write");
+        var before = File.ReadAllText(work["a.grove"]);
+        Assert.Contains("no front was written, since the best front is the one it has.", work.Run("fronts", "a.grove", "--write").Errors, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(work["a.grove"]));
+    }
+
+    [Fact]
+    public void Standard_input_cannot_be_written_back() => Assert.Equal(ExitStatus.Usage, work.RunWithInput(Five, "fronts", "-", "--write").Status);
+
+    [Fact]
+    public void What_a_front_loses_is_told_in_sentences_beside_the_one_it_has_now()
+    {
+        var told = string.Join(' ', work.Run("fronts", "a.grove").Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("Five by the ferry, its best fronts", told, StringComparison.Ordinal);
+        Assert.Matches(@" 1 From \d+(\.\d+)? deg, score \d", told);
+        Assert.Matches(@"It holds from \d+(\.\d+)? deg to \d+(\.\d+)? deg: the viewer may step", told);
+        Assert.Contains("- Now, from 180 deg, score", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_thousand_trunks_are_refused_in_a_sentence()
+    {
+        work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 1000).Select(i => $"trunk T{i} at {i * 31 % 907}, {i * i % 971} mm diameter {10 + (i % 9)} mm\n")));
+        Assert.Contains("1000 trunks stand here, and a front is looked for in plantings of up to 60.", work.Run("fronts", "many.grove").Output.Replace("\n     ", " ", StringComparison.Ordinal).Replace("\n  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    private static JsonElement Parse(string output) => JsonDocument.Parse(output).RootElement;
+
+    private static JsonSchema Schema() => JsonSchema.FromText(File.ReadAllText(Project.Path("docs/fronts.schema.json")));
+}
