@@ -84,6 +84,23 @@ public sealed class FrontsCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_picture_is_written_by_its_ending_and_for_several_plantings_into_a_folder()
+    {
+        foreach (var (file, beginning) in new[] { ("f.svg", "<svg"), ("f.png", "\u2030PNG"), ("f.pdf", "%PDF") })
+        {
+            Assert.Equal(ExitStatus.Good, work.Run("fronts", "a.grove", "--picture", file).Status);
+            Assert.Equal(beginning[^3..], System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(work[file]), beginning.Length - 3, 3));
+        }
+
+        work.Write("b.grove", Five.Replace("Five", "Once more five", StringComparison.Ordinal));
+        Assert.Equal(ExitStatus.Good, work.Run("fronts", "a.grove", "b.grove", "--picture", "drawn/").Status);
+        Assert.True(File.Exists(work["drawn/a-fronts.svg"]) && File.Exists(work["drawn/b-fronts.svg"]));
+        Assert.StartsWith("<svg", work.Run("fronts", "a.grove", "--picture", "-").Output, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Usage, work.Run("fronts", "a.grove", "--picture", "-", "--json").Status);
+        Assert.Equal(ExitStatus.Usage, work.Run("fronts", "a.grove", "--picture", "f.bmp").Status);
+    }
+
+    [Fact]
     public void A_thousand_trunks_are_refused_in_a_sentence()
     {
         work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 1000).Select(i => $"trunk T{i} at {i * 31 % 907}, {i * i % 971} mm diameter {10 + (i % 9)} mm\n")));

@@ -103,6 +103,9 @@ public sealed class HostileInputTests : IDisposable
             Assert.Equal(JsonValueKind.Object, described.RootElement.ValueKind);
         }
 
+        var fronts = work.Run("fronts", "a.grove", "--picture", "-");
+        Assert.True(fronts.Output.Length == 0 || XDocument.Parse(fronts.Output).Root is not null, fronts.Errors);
+
         var ground = work.Run("ground", "a.grove", "--diameter", "9mm", "--picture", "-");
         Assert.True(ground.Output.Length == 0 || XDocument.Parse(ground.Output).Root is not null, ground.Errors);
 

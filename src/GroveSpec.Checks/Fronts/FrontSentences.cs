@@ -17,7 +17,7 @@ internal static class FrontSentences
     public static string Why(Front front, Front now, CheckContext turned)
     {
         var found = front.Found == 0 ? "nothing" : $"{front.Found} ({Kinds(front)})";
-        var before = now.Found == 0 ? "nothing either" : $"{now.Found} ({Kinds(now)})";
+        var before = now.Found == 0 ? "nothing" : $"{now.Found} ({Kinds(now)})";
         var head = front.Found == 0 && now.Found == 0
             ? "The checks of the view find nothing, as now"
             : $"The checks of the view find {found}, where from {Say(now.From)}, the front it has now, they find {before}";

@@ -9,6 +9,9 @@ using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
+using GroveSpec.Drawing;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Publishing.Raster;
 using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Cli.Commands;
@@ -17,6 +20,7 @@ namespace GroveSpec.Cli.Commands;
 internal sealed class FrontsCommand : GroveCommand
 {
     private readonly Option<bool> write = new("--write");
+    private readonly Option<string?> picture = new("--picture") { HelpName = "PATH" };
     private readonly Option<bool> json = new("--json");
     private readonly Option<string?> output = SharedOptions.Output();
     private readonly Option<string?> on = SharedOptions.On();
@@ -40,10 +44,13 @@ internal sealed class FrontsCommand : GroveCommand
 
           grovespec fronts salt-bank.grove
           grovespec fronts salt-bank.grove --write      makes the best one its front
+          grovespec fronts salt-bank.grove --picture fronts.svg
           grovespec fronts . --json --output fronts.json
 
         --write          writes the bearing of the best front into the file, and touches
                          nothing else
+        --picture PATH   draws the fronts side by side and a dial of the score all round:
+                         a file that ends in .svg, .png or .pdf, or a folder for several
         --json           writes for programs
         --output PATH    writes to a file instead of standard output
         --on DATE        the day to see it on; without it, the day of the newest
@@ -55,12 +62,14 @@ internal sealed class FrontsCommand : GroveCommand
         """;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Option> Options => [write, json, output, on, units, strict];
+    public override IReadOnlyList<Option> Options => [write, picture, json, output, on, units, strict];
 
     /// <inheritdoc/>
     public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
     {
         var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
+        var drawn = parsed.GetValue(picture);
+        var form = PictureFile.FormatOf(null, drawn);
         var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
         var search = InputSearch.Find(names, terminal.Folder);
         var isWriting = parsed.GetValue(write);
@@ -69,7 +78,13 @@ internal sealed class FrontsCommand : GroveCommand
             throw new UsageException("Standard input cannot be written back; leave --write out, and the fronts are told.");
         }
 
-        Delivery.RefuseSame([path], search.Files, terminal);
+        if (drawn is InputFile.StandardInput && (parsed.GetValue(json) || path is not null || search.Files.Count > 1))
+        {
+            throw new UsageException("--picture - writes one drawing to standard output, and nothing else then does. Name a file or a folder for --picture.");
+        }
+
+        Delivery.RefuseSame([path, drawn], search.Files, terminal);
+        var folder = drawn is not (null or InputFile.StandardInput) && OutputFolder.IsMeant(drawn, terminal.Folder, search.Files.Count) ? new OutputFolder(drawn, search.Files, terminal) : null;
         var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
         var run = new FileRun(search, terminal);
         var answers = ImmutableArray.CreateBuilder<(Assessment Planting, FrontsAnswer Answer)>();
@@ -80,6 +95,11 @@ internal sealed class FrontsCommand : GroveCommand
             {
                 var answer = Guard.Run(file.Name, "looking for its front", () => BestFronts.Find(assessment.ToContext(), assessment.Tree));
                 answers.Add((assessment, answer));
+                if (drawn is not null && answer.Obstacle is null)
+                {
+                    Draw(drawn, folder, file, Guard.Run(file.Name, "drawing its fronts", () => Picture(assessment, answer, form, measures)), form, search, terminal);
+                }
+
                 if (isWriting)
                 {
                     Write(file, assessment, answer, run, terminal);
@@ -89,9 +109,28 @@ internal sealed class FrontsCommand : GroveCommand
             return run.Judge(assessment.Findings.RemoveAll(finding => finding.Check.IsComposition), reading.Sources, parsed.GetValue(strict));
         });
 
-        WriteReport(answers, run, path, parsed.GetValue(json), search, terminal);
+        if (drawn is not InputFile.StandardInput)
+        {
+            WriteReport(answers, run, path, parsed.GetValue(json), search, terminal);
+        }
+
         return status;
     }
+
+    private static void Draw(string drawn, OutputFolder? folder, InputFile file, byte[] picture, PictureFormat form, InputSearch search, Terminal terminal)
+    {
+        if (folder is not null)
+        {
+            folder.Write(file, $"-fronts.{PictureFile.Word(form)}", picture);
+        }
+        else
+        {
+            Delivery.Write(drawn, picture, search.Files, terminal);
+        }
+    }
+
+    private static byte[] Picture(Assessment assessment, FrontsAnswer answer, PictureFormat form, UnitSystem measures) =>
+        PictureFile.Render(FrontsPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }), form, PdfPage.Drawing);
 
     private static void Write(InputFile file, Assessment assessment, FrontsAnswer answer, FileRun run, Terminal terminal)
     {

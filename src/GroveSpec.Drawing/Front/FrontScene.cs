@@ -64,11 +64,22 @@ internal sealed class FrontScene
     /// <returns>From 1 down to 0.</returns>
     public static double FullnessFor(int trunks) => trunks <= 14 ? 1 : trunks >= 400 ? 0 : Math.Max(0.06, Math.Pow(14.0 / trunks, 0.8));
 
-    /// <summary>Lays the picture out.</summary>
+    /// <summary>Lays the picture out on the plate of the front, from its upper edge down.</summary>
     /// <param name="state">The planting on a day.</param>
     /// <param name="view">What is seen of it.</param>
     /// <returns>The scene.</returns>
-    public static FrontScene Of(PlantingState state, FrontView view)
+    public static FrontScene Of(PlantingState state, FrontView view) =>
+        Of(state, view, new Box(PictureLeft, PictureTop, PictureRight, PictureTop + TallestPicture), double.PositiveInfinity, isOnFoot: false);
+
+    /// <summary>Lays the picture out on the foot of a small panel.</summary>
+    /// <param name="state">The planting on a day.</param>
+    /// <param name="view">What is seen of it.</param>
+    /// <param name="room">The panel.</param>
+    /// <param name="mostScale">The most pixels for a millimetre.</param>
+    /// <returns>The scene.</returns>
+    public static FrontScene Of(PlantingState state, FrontView view, Box room, double mostScale = double.PositiveInfinity) => Of(state, view, room, mostScale, isOnFoot: true);
+
+    private static FrontScene Of(PlantingState state, FrontView view, Box room, double mostScale, bool isOnFoot)
     {
         var sizes = ShownSizes.For(state);
         var ranks = new Dictionary<string, int>(StringComparer.Ordinal);
@@ -84,15 +95,14 @@ internal sealed class FrontScene
         var (rough, extent) = Extent(state, sizes, container, new Stage(view.Frame, 1, 0, 0));
         if (!rough)
         {
-            return new FrontScene(new Stage(view.Frame, 1, PageWidth / 2, PictureTop), [], [], null, isPatch, new Box(PictureLeft, PictureTop, PictureRight, PictureTop), 0);
+            return new FrontScene(new Stage(view.Frame, 1, isOnFoot ? room.CentreX : PageWidth / 2, room.Top), [], [], null, isPatch, room with { Bottom = room.Top }, 0);
         }
 
-        var room = PictureRight - PictureLeft;
-        var scale = Math.Min(room / Math.Max(1e-6, extent.Width), TallestPicture / Math.Max(1e-6, extent.Height));
-        var left = PictureLeft + ((room - (extent.Width * scale)) / 2) - (extent.Left * scale);
-        var stage = new Stage(view.Frame, scale, left, PictureTop - (extent.Top * scale));
-        var picture = new Box(
-            left + (extent.Left * scale), PictureTop, left + (extent.Right * scale), PictureTop + (extent.Height * scale));
+        var scale = Math.Min(mostScale, Math.Min(room.Width / Math.Max(1e-6, extent.Width), room.Height / Math.Max(1e-6, extent.Height)));
+        var left = room.Left + ((room.Width - (extent.Width * scale)) / 2) - (extent.Left * scale);
+        var top = isOnFoot ? room.Bottom - (extent.Height * scale) : room.Top;
+        var stage = new Stage(view.Frame, scale, left, top - (extent.Top * scale));
+        var picture = new Box(left + (extent.Left * scale), top, left + (extent.Right * scale), top + (extent.Height * scale));
         var stations = ranks.Count > 300 ? 5 : ranks.Count > 60 ? 8 : 13;
         var trees = new List<(int Rank, Standing Tree)>();
         var others = new List<(double Depth, Standing Tree)>();

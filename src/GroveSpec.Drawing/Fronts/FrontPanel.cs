@@ -1,0 +1,114 @@
+using GroveSpec.Drawing.Front;
+using GroveSpec.Drawing.Scene;
+
+namespace GroveSpec.Drawing.Fronts;
+
+/// <summary>One front in small: what is seen from a bearing, the names below where there is room for them, and a caption above.</summary>
+internal sealed class FrontPanel
+{
+    private const double CaptionHeight = 54;
+    private const double NameSize = 12;
+    private const double NameLine = 16;
+    private const double Slant = 12;
+    private const int MostRows = 2;
+
+    private readonly FrontScene scene;
+    private readonly Box box;
+    private readonly int? number;
+    private readonly string caption;
+    private readonly string remark;
+    private readonly string? origin;
+
+    /// <summary>Lays a panel out.</summary>
+    /// <param name="scene">The picture, laid out in <see cref="RoomIn"/>.</param>
+    /// <param name="box">The panel.</param>
+    /// <param name="number">The suggestion's number; null for the front that the planting has.</param>
+    /// <param name="caption">The bearing.</param>
+    /// <param name="remark">What is lost there.</param>
+    /// <param name="origin">The id of the statement that states it; null for none.</param>
+    public FrontPanel(FrontScene scene, Box box, int? number, string caption, string remark, string? origin)
+    {
+        (this.scene, this.box, this.number, this.caption, this.remark, this.origin) = (scene, box, number, caption, remark, origin);
+    }
+
+    /// <summary>The room for the picture in a panel.</summary>
+    /// <param name="box">The panel.</param>
+    /// <returns>What is left between caption and names.</returns>
+    public static Box RoomIn(Box box) => new(box.Left + 4, box.Top + CaptionHeight + 6, box.Right - 4, box.Bottom - Slant - 8 - (MostRows * NameLine));
+
+    /// <summary>Writes it.</summary>
+    /// <param name="svg">Where to.</param>
+    /// <param name="fullness">How much texture.</param>
+    public void Write(SvgWriter svg, double fullness)
+    {
+        svg.OpenGroup("gs-panel", origin, $"{caption}, {remark}");
+        var left = box.Left;
+        if (number is { } place)
+        {
+            Plate.WriteMark(svg, left + 10, box.Top + 10, place, null, FrontsStyle.Mark);
+            left += 27;
+        }
+
+        svg.Text("gs-front-caption", left, box.Top + 15, 16, caption);
+        var lines = DrawnText.Wrapped(remark, box.Width, 13, Face.Italic, 2);
+        for (var line = 0; line < lines.Count; line++)
+        {
+            svg.Text("gs-remark", box.Left, box.Top + 34 + (line * 16), 13, lines[line]);
+        }
+
+        svg.CoarsePaths = true;
+        if (scene.Ground is { } ground)
+        {
+            GroundInk.Draw(svg, ground, scene.IsPatch, fullness);
+        }
+
+        WriteNames(svg);
+        svg.CoarsePaths = true;
+        var painter = new TrunkPainter(svg, fullness);
+        foreach (var tree in scene.Trees)
+        {
+            painter.Draw(tree.Trunk, tree.Crown, tree.Shade);
+        }
+
+        svg.CoarsePaths = false;
+        svg.CloseGroup();
+    }
+
+    /// <summary>Names are written where they fit into two rows, and left off otherwise.</summary>
+    private void WriteNames(SvgWriter svg)
+    {
+        var trees = scene.Trees.OrderBy(tree => tree.Trunk.Foot.X).ThenBy(tree => tree.Trunk.Trunk.Name, StringComparer.Ordinal).ToList();
+        if (trees.Count is 0 or > 30)
+        {
+            return;
+        }
+
+        string[] names = [.. trees.Select(tree => DrawnText.Shortened(DrawnText.Clean(tree.Trunk.Trunk.Name), box.Width / 3, NameSize, Face.Italic))];
+        var (places, rows) = NameRows.Arrange([.. trees.Select(tree => tree.Trunk.Foot.X)], [.. names.Select(name => TextMetrics.ReservedWidth(name, NameSize, Face.Italic))], box.Left, box.Right);
+        if (rows > MostRows)
+        {
+            return;
+        }
+
+        var turn = Math.Max(scene.Ground?.Bottom ?? 0, scene.Picture.Bottom) + 4;
+        svg.CoarsePaths = false;
+        svg.BeginPath("gs-thread");
+        for (var index = 0; index < trees.Count; index++)
+        {
+            svg.MoveTo(places[index].Drop, trees[index].Trunk.Bottom + 2);
+            svg.LineTo(places[index].Drop, turn);
+            svg.LineTo(places[index].Leader, turn + Slant);
+            if (places[index].Row > 0)
+            {
+                svg.LineTo(places[index].Leader, turn + Slant + (places[index].Row * NameLine));
+            }
+        }
+
+        svg.EndPath();
+        for (var index = 0; index < trees.Count; index++)
+        {
+            var baseline = turn + Slant + 2 + (places[index].Row * NameLine) + (NameSize * TextMetrics.Ascent);
+            svg.Text("gs-name", places[index].Left, baseline, NameSize, names[index], origin: trees[index].Trunk.Trunk.Trunk.Origin.Id);
+        }
+    }
+}

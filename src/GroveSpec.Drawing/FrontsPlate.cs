@@ -1,0 +1,92 @@
+using GroveSpec.Checks.Fronts;
+using GroveSpec.Craft.Views;
+using GroveSpec.Drawing.Front;
+using GroveSpec.Drawing.Fronts;
+using GroveSpec.Drawing.Scene;
+using GroveSpec.Model.States;
+
+namespace GroveSpec.Drawing;
+
+/// <summary>The best fronts of a planting side by side, the one it has now, and a dial of the score all round: an ink plate of 1,000 px width.</summary>
+public static class FrontsPlate
+{
+    private const double PageWidth = 1000;
+    private const double PanelTop = 102;
+    private const double PanelHeight = 330;
+    private const double PanelGap = 26;
+    private const double DialX = 300;
+    private const double NowLeft = 580;
+
+    /// <summary>Draws the plate.</summary>
+    /// <param name="state">The planting on its day.</param>
+    /// <param name="answer">What was found for it, with no obstacle.</param>
+    /// <param name="options">How it is drawn.</param>
+    /// <returns>A whole SVG document, the same bytes for the same planting, answer and options. All fronts are drawn at one scale.</returns>
+    public static string Draw(PlantingState state, FrontsAnswer answer, DrawingOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(answer);
+        ArgumentNullException.ThrowIfNull(options);
+        var dialY = PanelTop + PanelHeight + 24 + ScoreDial.Reach;
+        var noteTop = dialY + ScoreDial.Reach + 6;
+        var keyTop = noteTop + 30;
+        var key = Plate.LayOutKey(PageWidth, options.TellsFindings ? answer.Suggestions.Select(suggestion => $"{suggestion.Why} {suggestion.Holds}") : []);
+        var svg = new SvgWriter(1 << 17);
+        var name = FrontWords.NameOf(state);
+        var clean = DrawnText.Isolated(name);
+        Plate.Open(svg, "fronts", PageWidth, keyTop + Plate.HeightOfKey(key) + 26, $"{clean}, its best fronts", Describe(answer, clean), FrontsStyle.Sheet(), options);
+        Plate.WriteHeading(svg, PageWidth, name, state.Planting.Name?.Origin.Id, "The best fronts, and the score all round", options);
+        foreach (var panel in Panels(state, answer, dialY))
+        {
+            panel.Write(svg, FrontScene.FullnessFor(state.Standing.Count()) * 0.5);
+        }
+
+        new ScoreDial(DialX, dialY, state, answer).Write(svg);
+        svg.Text("gs-remark", Plate.Margin, noteTop + 12, 13, "The thicker the ring, the more is lost from there; heavy where a front holds; the eye is the front it has now.");
+        Plate.WriteKey(svg, keyTop, [.. Enumerable.Range(1, key.Count)], key, FrontsStyle.Mark);
+        Plate.Close(svg);
+        return svg.Finish();
+    }
+
+    private static List<FrontPanel> Panels(PlantingState state, FrontsAnswer answer, double dialY)
+    {
+        var width = (PageWidth - (2 * Plate.Margin) - ((BestFronts.MostSuggestions - 1) * PanelGap)) / BestFronts.MostSuggestions;
+        var parts = new List<(Checks.Fronts.Front Front, Box Box, int? Number)>();
+        for (var place = 0; place < answer.Suggestions.Length; place++)
+        {
+            var left = Plate.Margin + (place * (width + PanelGap));
+            parts.Add((answer.Suggestions[place].Front, new Box(left, PanelTop, left + width, PanelTop + PanelHeight), place + 1));
+        }
+
+        if (answer.Now is { } now)
+        {
+            parts.Add((now, new Box(NowLeft, dialY - (PanelHeight / 2), NowLeft + width, dialY + (PanelHeight / 2)), null));
+        }
+
+        // One scale for all, so that a wider front is drawn wider.
+        var states = parts.Select(part => Turned(state, part.Front)).ToList();
+        var scale = parts.Zip(states, (part, turned) => FrontScene.Of(turned, FrontView.Of(turned), FrontPanel.RoomIn(part.Box)).Stage.Scale).Min();
+        return [.. parts.Zip(states, (part, turned) => new FrontPanel(
+            FrontScene.Of(turned, FrontView.Of(turned), FrontPanel.RoomIn(part.Box), scale),
+            part.Box,
+            part.Number,
+            part.Number is null ? $"Now, from {Degrees(part.Front)}" : $"From {Degrees(part.Front)}",
+            Loses(part.Front),
+            part.Number is null ? state.Planting.Viewed?.Origin.Id : null))];
+    }
+
+    private static PlantingState Turned(PlantingState state, Checks.Fronts.Front front) => state with
+    {
+        Planting = state.Planting with { Viewed = (state.Planting.Viewed ?? new Model.Views.Viewpoint { Origin = Model.Origin.Default }) with { From = front.From } },
+    };
+
+    private static string Degrees(Checks.Fronts.Front front) => DrawnLength.Plain(Math.Round(front.From.Degrees, 2) % 360, 2) + "°";
+
+    private static string Loses(Checks.Fronts.Front front) => front.Found == 0
+        ? "loses nothing"
+        : "loses " + string.Join(", ", front.Findings.GroupBy(finding => finding.Check.Name).Select(kind => kind.Sum(finding => 1 + finding.Untold) is > 1 and var number ? $"{kind.Key} {number} times" : kind.Key));
+
+    private static string Describe(FrontsAnswer answer, string name) =>
+        $"{name} seen from {string.Join(", ", answer.Suggestions.Select(suggestion => Degrees(suggestion.Front)))}"
+        + (answer.Now is { } now ? $", and now from {Degrees(now)}." : ".");
+}
