@@ -1,3 +1,3 @@
 using GroveSpec.Benchmarks;
 
-return args.Contains("--server") ? ServerComparison.Run(args, Console.Out) : Comparison.Run(args, Console.Out);
+return args.Contains("--ground") ? GroundAgreement.Run(args, Console.Out) : args.Contains("--server") ? ServerComparison.Run(args, Console.Out) : Comparison.Run(args, Console.Out);

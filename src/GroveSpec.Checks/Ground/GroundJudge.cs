@@ -45,6 +45,7 @@ internal sealed class GroundJudge
     private readonly (Bearing Right, Length Middle, Length Width)? centreLine;
     private readonly GroundView usualView;
     private readonly double usualWithin;
+    private readonly bool isEyeUnmoved;
     private readonly ulong[] pairs;
     private readonly ulong[] told;
     private readonly ulong[] found;
@@ -78,6 +79,10 @@ internal sealed class GroundJudge
         var origin = ground.At(PlanPoint.Origin);
         usualView = ViewAt(ViewFrame.Of(NameOrder.Of(origin.State)));
         usualWithin = usualView.Frame.IsDistanceAssumed ? usualView.Frame.Distance.Millimetres / 6 * (1 - 1e-12) : double.PositiveInfinity;
+
+        // An eye that nobody placed follows the tallest and the farthest trunk, so that even what is seen of the others may change.
+        var eye = context.View.Frame;
+        isEyeUnmoved = eye.Distance == usualView.Frame.Distance && eye.EyeHeight == usualView.Frame.EyeHeight;
         rim = context.Outline is { } outline ? new(outline, diameter) : null;
         centreLine = centred.IsOn && context.Outline is { } around && ground.Trunks.Length > 1
             && ReferenceEquals(CentredMain.LargestFirst(ground.Trunks).FirstOrDefault(), ground.Newcomer) ? CentredMain.LineOf(origin.View.Frame.From, around) : null;
@@ -227,7 +232,7 @@ internal sealed class GroundJudge
             }
         }
 
-        if (level.IsOn && Tell(level, found.AsSpan(0, view.LevelTops(found, isUsual))))
+        if (level.IsOn && Tell(level, found.AsSpan(0, view.LevelTops(found, isUsual && isEyeUnmoved))))
         {
             return true;
         }
@@ -274,8 +279,8 @@ internal sealed class GroundJudge
             }
         }
 
-        return (twinDiameters.IsOn && Tell(twinDiameters, found.AsSpan(0, diameters.Find(found))))
-            || (twinHeights.IsOn && Tell(twinHeights, found.AsSpan(0, heights.Find(found))));
+        return (twinDiameters.IsOn && !diameters.AreUnchanged && Tell(twinDiameters, found.AsSpan(0, diameters.Find(found))))
+            || (twinHeights.IsOn && !heights.AreUnchanged && Tell(twinHeights, found.AsSpan(0, heights.Find(found))));
     }
 
     /// <summary>Runs the checks themselves, where the tables do not hold.</summary>

@@ -8,6 +8,31 @@ namespace GroveSpec.Checks.Ground;
 /// <param name="bounds">Where the ground ends.</param>
 internal sealed class GroundTest(GroundJudge judge, GroundBounds bounds) : IPlaceTest
 {
+    private const int Beyond = 1;
+
+    private readonly Dictionary<GroundReason, int> takers = [];
+
     /// <inheritdoc/>
     public bool IsFree(PlanPoint place) => (judge.KeepsWithinRim || bounds.Contains(place)) && judge.IsFree(place);
+
+    /// <inheritdoc/>
+    public int TakerOf(PlanPoint place)
+    {
+        if (!judge.KeepsWithinRim && !bounds.Contains(place))
+        {
+            return Beyond;
+        }
+
+        if (judge.IsFree(place))
+        {
+            return 0;
+        }
+
+        if (!takers.TryGetValue(judge.Reason, out var taker))
+        {
+            takers.Add(judge.Reason, taker = Beyond + 1 + takers.Count);
+        }
+
+        return taker;
+    }
 }

@@ -10,6 +10,7 @@ public sealed class GroundGaps
     private readonly double restSquare;
     private readonly List<EvenGap> gaps = [];
     private readonly int[] placeBehind;
+    private readonly EvenGap?[] mostAlike;
 
     /// <summary>Lays out the tables.</summary>
     /// <param name="stand">The trunks.</param>
@@ -19,7 +20,7 @@ public sealed class GroundGaps
         ArgumentNullException.ThrowIfNull(stand);
         (this.stand, this.percent) = (stand, percent);
         restSquare = (1 - (percent / 100)) * (1 - (percent / 100)) * (1 - 1e-9);
-        placeBehind = new int[stand.Count];
+        (placeBehind, mostAlike) = (new int[stand.Count], new EvenGap?[stand.Count]);
     }
 
     /// <summary>Finds them; after <see cref="GroundStand.Connect"/>.</summary>
@@ -28,10 +29,12 @@ public sealed class GroundGaps
     public int Find(Span<ulong> found)
     {
         gaps.Clear();
+        var changed = stand.TakeChanged();
         for (var trunk = 0; trunk < stand.Count; trunk++)
         {
             placeBehind[trunk] = 0;
-            if (MostAlike(trunk) is { } gap)
+            mostAlike[trunk] = (changed >> trunk & 1) != 0 ? MostAlike(trunk) : mostAlike[trunk];
+            if (mostAlike[trunk] is { } gap)
             {
                 gaps.Add(gap);
                 placeBehind[trunk] = gaps.Count;

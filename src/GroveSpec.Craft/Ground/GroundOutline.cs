@@ -11,7 +11,7 @@ namespace GroveSpec.Craft.Ground;
 /// Between a free place of a lattice and one beside it that is not, the edge is found by halving to a hundredth of a millimetre
 /// with the test itself; the edges round each square of the lattice are joined (marching squares; of a square whose free
 /// corners lie across from each other the middle decides), and each piece is halved at its own edge until it follows it to
-/// as much. What is narrower than a step of the lattice and lies wholly between its places is not seen.
+/// as much. What is narrower than two steps of the lattice and lies wholly between its places is not seen.
 /// </remarks>
 public sealed class GroundOutline
 {

@@ -27,6 +27,8 @@ public sealed class GroundStand
     private readonly double[] gaps;
     private readonly (int First, int Second, double Square, bool IsOpen)[] pairs;
     private readonly bool[] isAlive;
+    private readonly bool[] isOpenNow;
+    private readonly bool[] isAliveWithout;
     private readonly double fullFrom;
     private readonly bool isHeap;
     private readonly int[] sorted;
@@ -38,6 +40,8 @@ public sealed class GroundStand
     private double reachSquare;
     private int ownCount;
     private int alreadySorted;
+    private ulong changed = ulong.MaxValue;
+    private ulong lastOwn;
 
     /// <summary>Lays out the tables.</summary>
     /// <param name="others">The trunks that stand already, at most one less than <see cref="MostTrunks"/>.</param>
@@ -54,7 +58,7 @@ public sealed class GroundStand
         (lists, isListedOpen) = (new int[Count * Count], new bool[Count * Count]);
         for (var index = 0; index < others.Count; index++)
         {
-            Put(index < newcomer ? index : index + 1, others.Sections[index]);
+            Put(Behind(index), others.Sections[index]);
         }
 
         Put(newcomer, new TrunkSection(PlanPoint.Origin, diameter));
@@ -69,7 +73,9 @@ public sealed class GroundStand
 
         byNearest = [.. Enumerable.Range(0, Count).Where(index => index != newcomer).OrderBy(index => nearest[index])];
         pairs = [.. Pairs()];
-        isAlive = new bool[pairs.Length];
+        (isAlive, isOpenNow) = (new bool[pairs.Length], new bool[pairs.Length]);
+        var neighbours = others.NeighbourPairs.Select(pair => (Behind(pair.First), Behind(pair.Second))).ToHashSet();
+        isAliveWithout = [.. pairs.Select(pair => neighbours.Contains((pair.First, pair.Second)))];
         (fullFrom, isHeap) = Heaps();
         MayHeap = Count > MostNeighbours + 1 && (isHeap || fullFrom <= MostReachSquare);
     }
@@ -109,6 +115,9 @@ public sealed class GroundStand
 
     /// <summary>Two trunks of the stand that are neighbours if they are near enough and the newcomer does not part them.</summary>
     internal ReadOnlySpan<(int First, int Second, double Square, bool IsOpen)> OldPairs => pairs;
+
+    /// <summary>Whether those are neighbours while the newcomer is not there.</summary>
+    internal ReadOnlySpan<bool> IsAliveWithout => isAliveWithout;
 
     /// <summary>Whether those are neighbours, after <see cref="Connect"/>.</summary>
     internal ReadOnlySpan<bool> IsAlive => isAlive;
@@ -161,18 +170,36 @@ public sealed class GroundStand
         for (var index = 0; index < pairs.Length; index++)
         {
             var (first, second, square, isOpen) = pairs[index];
-            isAlive[index] = StandingTrunks.IsWithin(square, reachSquare)
+            var isNeighbour = StandingTrunks.IsWithin(square, reachSquare)
                 && !(squares[first] < square && IsOnTheWay(Newcomer, first, second, square));
-            if (isAlive[index])
+            var isOpenGap = isNeighbour && isOpen && !IsWithinCircle(Newcomer, first, second);
+            if (isNeighbour != isAlive[index] || isOpenGap != isOpenNow[index])
             {
-                Link(first, second, isOpen && !IsWithinCircle(Newcomer, first, second));
+                (isAlive[index], isOpenNow[index]) = (isNeighbour, isOpenGap);
+                changed |= (1UL << first) | (1UL << second);
+            }
+
+            if (isNeighbour)
+            {
+                Link(first, second, isOpenGap);
             }
         }
+
+        changed |= OwnNeighbours | lastOwn | (1UL << Newcomer);
+        lastOwn = OwnNeighbours;
 
         for (var index = 0; index < ownCount; index++)
         {
             Link(Newcomer, own[index], isOwnOpen[index]);
         }
+    }
+
+    /// <summary>The trunks whose neighbours or gaps may have changed since this was asked last, as a set; after <see cref="Connect"/>, and for one who asks alone.</summary>
+    internal ulong TakeChanged()
+    {
+        var taken = changed;
+        changed = 0;
+        return taken;
     }
 
     /// <summary>The neighbours of a trunk, in no particular order; after <see cref="Connect"/>.</summary>
@@ -211,8 +238,10 @@ public sealed class GroundStand
         return (dx * dx) + (dy * dy);
     }
 
-    /// <summary>With the newcomer the median is at most that of the others and one gap without end.</summary>
-    private double MostReachSquare => ReachesAnyDistance ? double.PositiveInfinity : 6.25 * nearest[byNearest[(Count - 1) / 2]] * (1 + 1e-9);
+    /// <summary>With the newcomer the median is at most that of the others and one gap without end; among six others any distance is reached without it.</summary>
+    private double MostReachSquare => Count <= StandingTrunks.ReachMattersFrom ? double.PositiveInfinity : 6.25 * nearest[byNearest[(Count - 1) / 2]] * (1 + 1e-9);
+
+    private int Behind(int index) => index < Newcomer ? index : index + 1;
 
     private void Put(int index, TrunkSection section)
     {

@@ -10,6 +10,7 @@ public sealed class GroundTwins
     private readonly GroundStand stand;
     private readonly ulong[] alike;
     private readonly ulong[] groups;
+    private readonly int[] pairs;
 
     /// <summary>Lays out the tables.</summary>
     /// <param name="stand">The trunks.</param>
@@ -27,6 +28,24 @@ public sealed class GroundTwins
             {
                 alike[one] |= one != other && sizes[one] is { } size && sizes[other] is { } otherSize && Likeness.IsCloserThan(size, otherSize, percent) ? 1UL << other : 0;
             }
+        }
+        pairs = [.. Enumerable.Range(0, stand.OldPairs.Length).Where(pair => IsAlike(stand, pair))];
+    }
+
+    /// <summary>Whether the groups are those that are there without the newcomer; after <see cref="GroundStand.Connect"/>.</summary>
+    public bool AreUnchanged
+    {
+        get
+        {
+            foreach (var pair in pairs)
+            {
+                if (stand.IsAlive[pair] != stand.IsAliveWithout[pair])
+                {
+                    return false;
+                }
+            }
+
+            return (OfNewcomer & stand.OwnNeighbours) == 0;
         }
     }
 
@@ -70,6 +89,8 @@ public sealed class GroundTwins
 
         return count;
     }
+
+    private bool IsAlike(GroundStand stand, int pair) => (alike[stand.OldPairs[pair].First] >> stand.OldPairs[pair].Second & 1) != 0;
 
     private void Join(ulong group)
     {

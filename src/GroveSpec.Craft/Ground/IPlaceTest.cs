@@ -9,4 +9,9 @@ public interface IPlaceTest
     /// <param name="place">The place.</param>
     /// <returns>True when it is; the same answer for the same place each time.</returns>
     bool IsFree(PlanPoint place);
+
+    /// <summary>What takes a place.</summary>
+    /// <param name="place">The place.</param>
+    /// <returns>0 for a free place; else a number above zero that stands for what was met first, the same for the same.</returns>
+    int TakerOf(PlanPoint place);
 }
