@@ -1,17 +1,20 @@
 using System.Globalization;
 using System.Text;
+using GroveSpec.Checks.Ground;
 using GroveSpec.Craft.Composition;
+using GroveSpec.Drawing.Ground;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Drawing;
 
-/// <summary>Draws over a plan where a trunk that is being moved would stand in line with two others, or at a gap that is there already.</summary>
+/// <summary>Draws over a plan where a trunk that is being moved stands free; or where that is not known, where it would stand in line with two others, or at a gap that is there already.</summary>
 public static class PlanGuides
 {
     private const int MostOthers = 12;
     private const int MostCentres = 4;
     private const int MostGaps = 3;
+    private const double HatchApart = 6;
 
     /// <summary>Draws the guides of a trunk.</summary>
     /// <param name="state">The planting on its day.</param>
@@ -19,11 +22,13 @@ public static class PlanGuides
     /// <param name="name">The trunk.</param>
     /// <param name="lineShare">The limit of the check for lines: a share of the radii.</param>
     /// <param name="gapPercent">The limit of the check for even gaps, in percent.</param>
+    /// <param name="ground">The ground that is free for the trunk; null where it is not known.</param>
     /// <returns>
-    /// A group of SVG in the coordinates of the plan's page, in the colour of the text round it: strips as tinted areas with broken
-    /// edges, rings as bands of fine lines. Only the twelve nearest others count, and rings are drawn about the four nearest.
+    /// A group of SVG in the coordinates of the plan's page, in the colour of the text round it: the free ground as a hatched area, and the
+    /// strips of lines as broken edges. Where the ground is not known, strips as tinted areas, and rings as bands of fine lines. Only the
+    /// twelve nearest others count for strips, and rings are drawn about the four nearest.
     /// </returns>
-    public static string Draw(PlantingState state, DrawingOptions options, string name, double lineShare, double gapPercent)
+    public static string Draw(PlantingState state, DrawingOptions options, string name, double lineShare, double gapPercent, GroundAnswer? ground = null)
     {
         var svg = new StringBuilder("<g class=\"guides\" aria-hidden=\"true\" fill=\"none\" stroke=\"currentColor\">");
         if (state.Trunks.FirstOrDefault(trunk => trunk.Name == name) is { Place: { } place } moved)
@@ -37,14 +42,21 @@ public static class PlanGuides
                         .OrderBy(trunk => trunk.Place!.Value.DistanceTo(place)).ThenBy(trunk => trunk.Name, StringComparer.Ordinal).Take(MostOthers),
                 ],
             });
-            Strips(svg, frame, others, (moved.Diameter?.Value ?? Length.Zero) * 0.5, lineShare);
-            Rings(svg, frame, others, gapPercent);
+            Strips(svg, frame, others, (moved.Diameter?.Value ?? Length.Zero) * 0.5, lineShare, ground is null ? 0.07 : 0);
+            if (ground is null)
+            {
+                Rings(svg, frame, others, gapPercent);
+            }
+            else
+            {
+                Ground(svg, frame, ground);
+            }
         }
 
         return svg.Append("</g>").ToString();
     }
 
-    private static void Strips(StringBuilder svg, PlanFrame frame, StandingTrunks others, Length radius, double share)
+    private static void Strips(StringBuilder svg, PlanFrame frame, StandingTrunks others, Length radius, double share, double tint)
     {
         var reach = others.MedianNearestGap * 2.5;
         foreach (var (first, second) in others.NeighbourPairs)
@@ -55,7 +67,7 @@ public static class PlanGuides
                 continue;
             }
 
-            svg.Append("<path class=\"strip\" fill=\"currentColor\" fill-opacity=\"0.07\" stroke-opacity=\"0.45\" stroke-width=\"0.7\" stroke-dasharray=\"5 4\" d=\"M");
+            svg.Append("<path class=\"strip\" fill=\"currentColor\" fill-opacity=\"").Append(Number(tint)).Append("\" stroke-opacity=\"0.45\" stroke-width=\"0.7\" stroke-dasharray=\"5 4\" d=\"M");
             for (var index = 0; index < outline.Length; index++)
             {
                 var (x, y) = frame.PageOf(outline[index]);
@@ -64,6 +76,34 @@ public static class PlanGuides
 
             svg.Append(" Z\"/>");
         }
+    }
+
+    private static void Ground(StringBuilder svg, PlanFrame frame, GroundAnswer ground)
+    {
+        var rings = ground.Outline.Where(ring => ring.Length >= 3).Select(ring => ring.Select(frame.PageOf).ToArray()).ToArray();
+        if (rings.Length == 0)
+        {
+            return;
+        }
+
+        svg.Append("<path class=\"free\" fill=\"currentColor\" fill-opacity=\"0.12\" fill-rule=\"evenodd\" stroke-opacity=\"0.8\" stroke-width=\"0.9\" d=\"");
+        foreach (var ring in rings)
+        {
+            for (var index = 0; index < ring.Length; index++)
+            {
+                svg.Append(index == 0 ? "M" : " L").Append(Number(ring[index].X)).Append(' ').Append(Number(ring[index].Y));
+            }
+
+            svg.Append(" Z");
+        }
+
+        svg.Append("\"/><path class=\"free\" stroke-opacity=\"0.5\" stroke-width=\"0.6\" d=\"");
+        foreach (var (from, to) in Hatching.Of(rings, HatchApart))
+        {
+            svg.Append('M').Append(Number(from.X)).Append(' ').Append(Number(from.Y)).Append(" L").Append(Number(to.X)).Append(' ').Append(Number(to.Y));
+        }
+
+        svg.Append("\"/>");
     }
 
     private static void Rings(StringBuilder svg, PlanFrame frame, StandingTrunks others, double percent)

@@ -350,7 +350,10 @@ public sealed class AnswerTests : IAsyncLifetime
         Assert.Equal("at 0, 2 mm", Slice(edit["range"]!));
         Assert.Matches(@"^at 0, \d+ mm$", (string)edit["newText"]!);
 
-        Assert.Contains("class=\"strip\"", (string)(await editor.AskAsync("grovespec/guides", Of(("view", "plan"), ("version", 1), ("trunk", "B"))))!["svg"]!, StringComparison.Ordinal);
+        var guides = (string)(await editor.AskAsync("grovespec/guides", Of(("view", "plan"), ("version", 1), ("trunk", "B"))))!["svg"]!;
+        Assert.Contains("class=\"strip\"", guides, StringComparison.Ordinal);
+        Assert.Contains("class=\"free\"", guides, StringComparison.Ordinal);
+        Assert.DoesNotContain("class=\"ring\"", guides, StringComparison.Ordinal);
         Assert.Equal(-32801, (int)(await editor.RefusedAsync("grovespec/drag", Of(("view", "plan"), ("version", 7), ("trunk", "B"), ("x", 1), ("y", 1))))["code"]!);
     }
 
