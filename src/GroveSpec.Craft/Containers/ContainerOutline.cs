@@ -152,7 +152,8 @@ public sealed class ContainerOutline
         return [new(right, front), new(right, back), new(left, back), new(left, front)];
     }
 
-    private double SignedDistanceInMillimetres(double px, double py) =>
+    /// <summary>As <see cref="SignedDistance"/>, in millimetres, for inner loops.</summary>
+    internal double SignedDistanceInMillimetres(double px, double py) =>
         isEllipse ? EllipseDistance.Signed(halfWidthMm, halfBreadthMm, px, py) : SignedDistanceToPolygon(px, py);
 
     private double SignedDistanceToPolygon(double px, double py)

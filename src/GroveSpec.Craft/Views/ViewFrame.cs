@@ -12,12 +12,12 @@ namespace GroveSpec.Craft.Views;
 public sealed class ViewFrame
 {
     /// <summary>How many times the planting's greatest extent the viewer stands away when the file does not say.</summary>
-    private const double ExtentsAway = 3;
+    internal const double ExtentsAway = 3;
 
     /// <summary>A place nearer to the eye's own plane than this share of the viewing distance is not seen.</summary>
     internal const double NearestShare = 0.001;
 
-    private static readonly Length LeastDistance = Length.FromMillimetres(1000);
+    internal static readonly Length LeastDistance = Length.FromMillimetres(1000);
 
     private readonly double distanceMillimetres;
     private readonly double eyeMillimetres;
@@ -180,7 +180,8 @@ public sealed class ViewFrame
     internal (double AcrossMillimetres, double DepthMillimetres) Turned(double x, double y) =>
         ((x * right) + (y * back), (y * right) - (x * back) + distanceMillimetres);
 
-    private static (double Right, double Back) Quarter(Bearing from) => from.Degrees switch
+    /// <summary>The view's own directions as shares of the plan's: to the viewer's right.</summary>
+    internal static (double Right, double Back) Quarter(Bearing from) => from.Degrees switch
     {
         // The four sides exactly, so that a straight front view keeps its numbers.
         0 => (-1, 0),

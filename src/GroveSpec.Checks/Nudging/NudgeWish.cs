@@ -1,0 +1,13 @@
+using GroveSpec.Model.Quantities;
+
+namespace GroveSpec.Checks.Nudging;
+
+/// <summary>How far trunks may be nudged.</summary>
+/// <param name="Reach">How far the foot of a trunk may be moved, above zero: as far as its roots allow.</param>
+/// <param name="Bend">By how much a trunk with a fixed foot may be bent, as its tip is seen from its foot; above zero.</param>
+/// <param name="Step">The step to which places are told, above zero.</param>
+public sealed record NudgeWish(Length Reach, Angle Bend, Length Step)
+{
+    /// <summary>The usual wish: 60 mm, 15 degrees, a tenth of a millimetre. Our own choice; the wood and the roots may allow less.</summary>
+    public static NudgeWish Usual { get; } = new(Length.FromMillimetres(60), new Angle(15), Length.FromMillimetres(0.1));
+}

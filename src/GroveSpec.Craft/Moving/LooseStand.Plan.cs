@@ -1,0 +1,362 @@
+using System.Numerics;
+using GroveSpec.Craft.Composition;
+
+namespace GroveSpec.Craft.Moving;
+
+/// <content>What is amiss as seen from above. The definitions are those of <see cref="StandingTrunks"/>, <see cref="RodSearch"/>, <see cref="Composition.EvenGaps"/>, <see cref="Composition.Twins"/> and <see cref="Composition.Contacts"/>.</content>
+public sealed partial class LooseStand
+{
+    private double reachSquare;
+
+    private double SquareOf(int one, int other)
+    {
+        double dx = x[one] - x[other], dy = y[one] - y[other];
+        return (dx * dx) + (dy * dy);
+    }
+
+    /// <summary>Measures all distances, and who is whose neighbour.</summary>
+    private void Measure()
+    {
+        Array.Fill(nearest, double.PositiveInfinity);
+        for (var one = 0; one < Count; one++)
+        {
+            for (var other = one + 1; other < Count; other++)
+            {
+                var between = SquareOf(one, other);
+                square[(one * Count) + other] = square[(other * Count) + one] = between;
+                nearest[one] = Math.Min(nearest[one], between);
+                nearest[other] = Math.Min(nearest[other], between);
+            }
+        }
+
+        reachSquare = ReachSquare();
+        Array.Clear(near);
+        Array.Clear(open);
+        for (var one = 0; one < Count; one++)
+        {
+            for (var other = one + 1; other < Count; other++)
+            {
+                var between = square[(one * Count) + other];
+                if (between <= reachSquare && !IsParted(one, other, between))
+                {
+                    near[one] |= 1UL << other;
+                    near[other] |= 1UL << one;
+                    if (!IsEntered(one, other))
+                    {
+                        open[one] |= 1UL << other;
+                        open[other] |= 1UL << one;
+                    }
+                }
+            }
+        }
+    }
+
+    private double ReachSquare()
+    {
+        if (Count < StandingTrunks.ReachMattersFrom)
+        {
+            return double.PositiveInfinity;
+        }
+
+        Span<double> sorted = stackalloc double[MostTrunks];
+        sorted = sorted[..Count];
+        nearest.CopyTo(sorted);
+        sorted.Sort();
+        return 6.25 * sorted[(Count - 1) / 2] * (1 + 1e-14);
+    }
+
+    private bool AreNeighbours(int one, int other)
+    {
+        var between = SquareOf(one, other);
+        return (Count < StandingTrunks.ReachMattersFrom || IsWithinReach(between)) && !IsParted(one, other, between);
+    }
+
+    /// <summary>Whether a gap is within 2.5 × the median of the gaps to the nearest, without sorting those: no more than half of them are shorter than the gap / 2.5.</summary>
+    private bool IsWithinReach(double between)
+    {
+        var part = between / (6.25 * (1 + 1e-14));
+        var close = 0UL;
+        for (var one = 0; one < Count; one++)
+        {
+            for (var other = one + 1; other < Count; other++)
+            {
+                close |= SquareOf(one, other) < part ? (1UL << one) | (1UL << other) : 0;
+            }
+        }
+
+        return BitOperations.PopCount(close) <= (Count - 1) / 2;
+    }
+
+    private bool IsOpenGap(int one, int other) => !IsEntered(one, other) && AreNeighbours(one, other);
+
+    private bool IsParted(int from, int to, double between)
+    {
+        double wayX = x[to] - x[from], wayY = y[to] - y[from];
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            if (trunk == from || trunk == to)
+            {
+                continue;
+            }
+
+            double fromX = x[trunk] - x[from], fromY = y[trunk] - y[from], toX = x[trunk] - x[to], toY = y[trunk] - y[to];
+            if ((fromX * fromX) + (fromY * fromY) < between && (toX * toX) + (toY * toY) < between
+                && (fromX * wayX) + (fromY * wayY) > 0 && (toX * wayX) + (toY * wayY) < 0)
+            {
+                var twice = 2 * ((wayX * fromY) - (wayY * fromX));
+                if (twice * twice <= diameter[trunk] * diameter[trunk] * between)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsEntered(int one, int other)
+    {
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            if (trunk != one && trunk != other
+                && ((x[trunk] - x[one]) * (x[trunk] - x[other])) + ((y[trunk] - y[one]) * (y[trunk] - y[other])) < 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool Touch(int thinner, int thicker)
+    {
+        var reach = diameter[thicker] + (isGrownTogether ? 0 : diameter[thinner]);
+        return 4 * SquareOf(thinner, thicker) <= reach * reach;
+    }
+
+    private bool Contacts()
+    {
+        for (var thinner = 0; thinner < Count && limits.IsOn(StandFaultKind.Touching); thinner++)
+        {
+            var (deepest, gap) = (-1, 0.0);
+            for (var thicker = 0; thicker < Count; thicker++)
+            {
+                var isThinner = diameter[thinner] != diameter[thicker] ? diameter[thinner] < diameter[thicker] : thinner > thicker;
+                if (thicker != thinner && isThinner && Touch(thinner, thicker))
+                {
+                    var between = Math.Sqrt(SquareOf(thinner, thicker)) - ((diameter[thinner] + diameter[thicker]) / 2);
+                    (deepest, gap) = deepest < 0 || between < gap ? (thicker, between) : (deepest, gap);
+                }
+            }
+
+            if (deepest >= 0)
+            {
+                var pair = (1UL << thinner) | (1UL << deepest);
+                touching.Add(pair);
+                if (!Add(StandFaultKind.Touching, pair, thinner, deepest))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Whether two lengths, given by their squares, are closer than a limit in percent of the longer.</summary>
+    private static bool AreAlike(double one, double other, double percent, out double difference)
+    {
+        var (shorter, longer) = one <= other ? (one, other) : (other, one);
+        var rest = 1 - (percent / 100);
+        if (shorter > 0 && shorter > longer * rest * rest)
+        {
+            difference = 1 - Math.Sqrt(shorter / longer);
+            return true;
+        }
+
+        difference = 1;
+        return false;
+    }
+
+    private bool EvenGaps()
+    {
+        if (!limits.IsOn(StandFaultKind.EvenGaps))
+        {
+            return true;
+        }
+
+        alike.Clear();
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            if (MostAlike(trunk) is { } gap)
+            {
+                alike.Add(gap);
+            }
+        }
+
+        foreach (var gap in alike)
+        {
+            var three = (1UL << gap.Trunk) | (1UL << gap.Near) | (1UL << gap.Far);
+            if (!IsBeaten(gap, three) && !IsToldAsTouching(three))
+            {
+                even.Add(three);
+                if (!Add(StandFaultKind.EvenGaps, three, gap.Trunk, gap.Near, gap.Far))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
+    private bool IsBeaten((int Trunk, int Near, int Far, double Difference) gap, ulong three)
+    {
+        foreach (var other in alike)
+        {
+            if (other.Trunk != gap.Trunk && three == ((1UL << other.Trunk) | (1UL << other.Near) | (1UL << other.Far))
+                && (other.Difference < gap.Difference || (other.Difference == gap.Difference && other.Trunk < gap.Trunk)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private (int Trunk, int Near, int Far, double Difference)? MostAlike(int trunk)
+    {
+        (int Trunk, int Near, int Far, double Difference)? best = null;
+        for (var rest = open[trunk]; rest != 0; rest &= rest - 1)
+        {
+            var one = BitOperations.TrailingZeroCount(rest);
+            for (var others = rest & (rest - 1); others != 0; others &= others - 1)
+            {
+                var other = BitOperations.TrailingZeroCount(others);
+                double toOne = square[(trunk * Count) + one], toOther = square[(trunk * Count) + other];
+                if (AreAlike(toOne, toOther, limits[StandFaultKind.EvenGaps], out var difference) && (best is not { } known || difference < known.Difference))
+                {
+                    best = toOne <= toOther ? (trunk, one, other, difference) : (trunk, other, one, difference);
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private bool IsToldAsTouching(ulong three)
+    {
+        foreach (var pair in touching)
+        {
+            if ((pair & ~three) == 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Groups of neighbours of one size; each is one fault about all of the group, mended pair by pair.</summary>
+    private bool Twins(StandFaultKind kind, double[] size)
+    {
+        if (!limits.IsOn(kind))
+        {
+            return true;
+        }
+
+        var told = 0UL;
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            if ((told >> trunk & 1) == 0 && TwinsOf(trunk, kind, size) is var first and not 0)
+            {
+                var group = 1UL << trunk;
+                for (var grown = group | first; grown != group;)
+                {
+                    group = grown;
+                    for (var rest = group; rest != 0; rest &= rest - 1)
+                    {
+                        grown |= TwinsOf(BitOperations.TrailingZeroCount(rest), kind, size);
+                    }
+                }
+
+                told |= group;
+                if (!Add(kind, group, trunk, BitOperations.TrailingZeroCount(first)))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
+    private ulong TwinsOf(int trunk, StandFaultKind kind, double[] size)
+    {
+        var twins = 0UL;
+        for (var rest = near[trunk]; rest != 0; rest &= rest - 1)
+        {
+            var other = BitOperations.TrailingZeroCount(rest);
+            var (less, more) = size[trunk] <= size[other] ? (size[trunk], size[other]) : (size[other], size[trunk]);
+            var isKnown = kind == StandFaultKind.TwinHeights ? !double.IsNaN(less) && !double.IsNaN(more) : isMeasured[trunk] && isMeasured[other];
+            twins |= isKnown && 100 * (more - less) < limits[kind] * more * (1 - 1e-12) ? 1UL << other : 0;
+        }
+
+        return twins;
+    }
+
+    private bool Rods()
+    {
+        for (var middle = 0; middle < Count && limits.IsOn(StandFaultKind.ThreeInLine); middle++)
+        {
+            var others = Count >= StandingTrunks.ReachMattersFrom ? near[middle] : ((Count == 64 ? 0 : 1UL << Count) - 1) & ~(1UL << middle);
+            for (var rest = others; rest != 0; rest &= rest - 1)
+            {
+                var first = BitOperations.TrailingZeroCount(rest);
+                for (var seconds = rest & (rest - 1); seconds != 0; seconds &= seconds - 1)
+                {
+                    var second = BitOperations.TrailingZeroCount(seconds);
+                    var three = (1UL << middle) | (1UL << first) | (1UL << second);
+                    if (IsMiddle(middle, first, second) && PassesRod(first, middle, second) && !IsToldAsTouching(three)
+                        && !Add(StandFaultKind.ThreeInLine, three, first, middle, second))
+                    {
+                        return false;
+                    }
+                }
+            }
+        }
+
+        return true;
+    }
+
+    private bool IsMiddle(int middle, int first, int second)
+    {
+        double over = SquareOf(first, second), toFirst = SquareOf(first, middle), toSecond = SquareOf(second, middle);
+        return toFirst > 0 && toSecond > 0
+            && (over > toSecond || (over == toSecond && middle < first))
+            && (over > toFirst || (over == toFirst && middle < second));
+    }
+
+    /// <summary>As <see cref="Rod.Passes"/>, both sides of the comparison squared; no rod passes a trunk of no known width.</summary>
+    private bool PassesRod(int first, int middle, int second)
+    {
+        if (diameter[first] <= 0 || diameter[middle] <= 0 || diameter[second] <= 0)
+        {
+            return false;
+        }
+
+        double acrossX = x[second] - x[first], acrossY = y[second] - y[first], wayX = x[middle] - x[first], wayY = y[middle] - y[first];
+        var twice = 2 * ((acrossX * wayY) - (acrossY * wayX));
+        var largestSquare = Math.Max(WeightSquare(first, middle, second), Math.Max(WeightSquare(middle, second, first), WeightSquare(second, first, middle)));
+        var limit = limits[StandFaultKind.ThreeInLine];
+        return twice * twice <= limit * limit * largestSquare;
+    }
+
+    private double WeightSquare(int one, int middle, int other)
+    {
+        double difference = diameter[one] - diameter[other], both = diameter[one] + diameter[middle];
+        var wide = (difference * (x[one] - x[middle])) - (both * (x[one] - x[other]));
+        var high = (difference * (y[one] - y[middle])) - (both * (y[one] - y[other]));
+        return (wide * wide) + (high * high);
+    }
+}

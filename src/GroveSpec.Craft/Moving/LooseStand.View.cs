@@ -1,0 +1,366 @@
+using GroveSpec.Craft.Composition;
+using GroveSpec.Craft.Views;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
+using GroveSpec.Model.Views;
+
+namespace GroveSpec.Craft.Moving;
+
+/// <content>What is amiss as the viewer sees it. The definitions are those of <see cref="FrontView"/>, <see cref="ViewFrame"/>, <see cref="Occlusion"/> and <see cref="TopLine"/>.</content>
+public sealed partial class LooseStand
+{
+    private readonly bool[] isMeasured;
+    private readonly double[] tipX;
+    private readonly double[] tipY;
+    private readonly double[] tipZ;
+    private readonly double[] firstTipX;
+    private readonly double[] firstTipY;
+    private readonly double[] firstTipZ;
+    private readonly double[] across;
+    private readonly double[] depth;
+    private readonly double[] left;
+    private readonly double[] right;
+    private readonly double[] power;
+    private readonly double[] topAcross;
+    private readonly double[] topUp;
+    private readonly int[] order;
+    private readonly double turnRight;
+    private readonly double turnBack;
+    private readonly double? fixedDistance;
+    private readonly double fixedReach;
+    private readonly double tallest;
+    private readonly double? eye;
+    private readonly DepthOrder? depthOrder;
+    private double distance;
+    private double eyeHeight;
+    private ulong hidden;
+
+    private static (double[] X, double[] Y, double[] Z) Tips(StandingTrunks standing)
+    {
+        var (tipX, tipY, tipZ) = (new double[standing.Count], new double[standing.Count], new double[standing.Count]);
+        for (var trunk = 0; trunk < standing.Count; trunk++)
+        {
+            var tip = TrunkAxis.TipOf(standing.Trunks[trunk]);
+            tipX[trunk] = tip?.X.Millimetres ?? double.NaN;
+            tipY[trunk] = tip?.Y.Millimetres ?? double.NaN;
+            tipZ[trunk] = tip?.Z.Millimetres ?? double.NaN;
+        }
+
+        return (tipX, tipY, tipZ);
+    }
+
+    private static double? ViewOf(PlantingState state, out double turnRight, out double turnBack, out double? fixedDistance, out double fixedReach, out double tallest)
+    {
+        var stated = state.Planting.Viewed;
+        (turnRight, turnBack) = ViewFrame.Quarter(stated?.From ?? Bearing.Front);
+        fixedDistance = stated?.Distance is { } given && given > Length.Zero ? given.Millimetres : null;
+        fixedReach = ViewFrame.ReachMillimetres(state.Planting.Container);
+        tallest = 0;
+        foreach (var trunk in state.Standing)
+        {
+            tallest = Math.Max(tallest, ViewFrame.HeightMillimetres(trunk));
+        }
+
+        return stated?.EyeHeight?.Millimetres ?? (tallest > 0 ? tallest * 2 / 3 : null);
+    }
+
+    /// <summary>Sees all trunks afresh, since the eye may stand back from the farthest of them.</summary>
+    private void See()
+    {
+        Aim();
+        SeeCovers();
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            SeeTop(trunk);
+        }
+
+        hidden = 0;
+    }
+
+    private void Aim()
+    {
+        if (fixedDistance is { } stated)
+        {
+            distance = stated;
+        }
+        else
+        {
+            var reach = fixedReach * fixedReach;
+            for (var trunk = 0; trunk < Count; trunk++)
+            {
+                reach = Math.Max(reach, (x[trunk] * x[trunk]) + (y[trunk] * y[trunk]));
+            }
+
+            distance = Math.Max(ViewFrame.LeastDistance.Millimetres, ViewFrame.ExtentsAway * Math.Max(2 * Math.Sqrt(reach), tallest));
+        }
+
+        eyeHeight = eye ?? distance * 0.1;
+    }
+
+    private double DepthOf(int trunk) => (y[trunk] * turnRight) - (x[trunk] * turnBack) + distance;
+
+    private bool IsSeen(int trunk, double far) => far - (diameter[trunk] / 2) > distance * ViewFrame.NearestShare;
+
+    private void SeeFoot(int trunk)
+    {
+        var far = DepthOf(trunk);
+        depth[trunk] = far;
+        across[trunk] = IsSeen(trunk, far) ? ((x[trunk] * turnRight) + (y[trunk] * turnBack)) * distance / far : double.NaN;
+    }
+
+    private void SeeCover(int trunk)
+    {
+        SeeFoot(trunk);
+        var (side, far, radius) = ((x[trunk] * turnRight) + (y[trunk] * turnBack), depth[trunk], diameter[trunk] / 2);
+        power[trunk] = (side * side) + (far * far) - (radius * radius);
+        var reach = radius * Math.Sqrt(power[trunk]);
+        var share = distance / ((far - radius) * (far + radius));
+        left[trunk] = ((side * far) - reach) * share;
+        right[trunk] = ((side * far) + reach) * share;
+    }
+
+    private void SeeCovers()
+    {
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            SeeCover(trunk);
+        }
+    }
+
+    private void SeeTop(int trunk)
+    {
+        var far = (tipY[trunk] * turnRight) - (tipX[trunk] * turnBack) + distance;
+        if (far > distance * ViewFrame.NearestShare && IsSeen(trunk, DepthOf(trunk)))
+        {
+            topAcross[trunk] = ((tipX[trunk] * turnRight) + (tipY[trunk] * turnBack)) * distance / far;
+            topUp[trunk] = eyeHeight + ((tipZ[trunk] - eyeHeight) * distance / far);
+        }
+        else
+        {
+            topAcross[trunk] = double.NaN;
+        }
+    }
+
+    private bool HoldsInView(in StandFault fault)
+    {
+        Aim();
+        switch (fault.Kind)
+        {
+            case StandFaultKind.EvenGapsInView:
+                SeeFoot(fault.First);
+                SeeFoot(fault.Second);
+                SeeFoot(fault.Third);
+                return IsEvenInView(fault.First, fault.Second, fault.Third);
+            case StandFaultKind.LevelTops:
+                SeeTop(fault.First);
+                SeeTop(fault.Second);
+                SeeTop(fault.Third);
+                return AreLevel(fault.First, fault.Second, fault.Third);
+            case StandFaultKind.HiddenTrunk:
+                SeeCovers();
+                return IsHidden(fault.First);
+            default:
+                See();
+                return IsReversed();
+        }
+    }
+
+    /// <summary>Whether no other trunk is seen between three, by the middle of their feet or by their tops; to be asked after the three were seen.</summary>
+    private bool FollowEachOther(bool byTops, in StandFault fault)
+    {
+        var places = byTops ? topAcross : across;
+        double from = places[fault.First], to = places[fault.Third];
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            if ((fault.Trunks >> trunk & 1) != 0)
+            {
+                continue;
+            }
+
+            if (byTops)
+            {
+                SeeTop(trunk);
+            }
+            else
+            {
+                SeeFoot(trunk);
+            }
+
+            if (places[trunk] > from && places[trunk] < to)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool IsEvenInView(int from, int middle, int to)
+    {
+        double one = across[middle] - across[from], other = across[to] - across[middle];
+        var (shorter, longer) = one <= other ? (one, other) : (other, one);
+        return shorter > 0 && 100 * (longer - shorter) < limits[StandFaultKind.EvenGapsInView] * longer * (1 - 1e-12);
+    }
+
+    private bool AreLevel(int from, int middle, int to)
+    {
+        double ux = topAcross[to] - topAcross[from], uy = topUp[to] - topUp[from], vx = topAcross[middle] - topAcross[from], vy = topUp[middle] - topUp[from];
+        var lengthSquare = (ux * ux) + (uy * uy);
+        return lengthSquare > 0 && topAcross[from] <= topAcross[middle] && topAcross[middle] <= topAcross[to]
+            && 100 * Math.Abs((ux * vy) - (uy * vx)) <= limits[StandFaultKind.LevelTops] * lengthSquare;
+    }
+
+    private bool IsReversed()
+    {
+        if (depthOrder is not { } wanted || !limits.IsOn(StandFaultKind.DepthReversed))
+        {
+            return false;
+        }
+
+        var seen = new List<double>(Count);
+        var nearness = new List<double>(Count);
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            if (isMeasured[trunk] && !double.IsNaN(across[trunk]))
+            {
+                seen.Add(diameter[trunk]);
+                nearness.Add(-depth[trunk]);
+            }
+        }
+
+        var correlation = RankCorrelation.Spearman(seen, nearness);
+        var agreement = wanted == DepthOrder.Near ? correlation : -correlation;
+        return seen.Count >= 3 && agreement < 0 && agreement <= -limits[StandFaultKind.DepthReversed];
+    }
+
+    private bool OfDepthAndCover()
+    {
+        if (IsReversed() && !Add(StandFaultKind.DepthReversed, 0, -1))
+        {
+            return false;
+        }
+
+        for (var trunk = 0; trunk < Count && limits.IsOn(StandFaultKind.HiddenTrunk); trunk++)
+        {
+            if (IsHidden(trunk))
+            {
+                hidden |= 1UL << trunk;
+                if (!Add(StandFaultKind.HiddenTrunk, 1UL << trunk, trunk))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Whether nearer trunks cover so much of one; the share is of its width that their covers take up together.</summary>
+    private bool IsHidden(int trunk)
+    {
+        if (!isMeasured[trunk] || double.IsNaN(across[trunk]))
+        {
+            return false;
+        }
+
+        Span<double> starts = stackalloc double[MostTrunks], ends = stackalloc double[MostTrunks];
+        var count = 0;
+        for (var other = 0; other < Count; other++)
+        {
+            if (other != trunk && Covers(other, trunk))
+            {
+                starts[count] = Math.Max(left[other], left[trunk]);
+                ends[count++] = Math.Min(right[other], right[trunk]);
+            }
+        }
+
+        if (count == 0)
+        {
+            return false;
+        }
+
+        starts[..count].Sort(ends[..count]);
+        var (covered, until) = (0.0, double.NegativeInfinity);
+        for (var place = 0; place < count; place++)
+        {
+            covered += Math.Max(0, ends[place] - Math.Max(starts[place], until));
+            until = Math.Max(until, ends[place]);
+        }
+
+        return 100 * covered >= limits[StandFaultKind.HiddenTrunk] * (right[trunk] - left[trunk]);
+    }
+
+    private ulong CoveringOf(int trunk)
+    {
+        See();
+        var covering = 0UL;
+        for (var other = 0; other < Count; other++)
+        {
+            covering |= other != trunk && Covers(other, trunk) ? 1UL << other : 0;
+        }
+
+        return covering;
+    }
+
+    private bool Covers(int other, int trunk)
+    {
+        var isNearer = power[other] != power[trunk] ? power[other] < power[trunk] : other < trunk;
+        return isNearer && isMeasured[other] && !double.IsNaN(across[other]) && left[other] < right[trunk] && right[other] > left[trunk];
+    }
+
+    private bool InViewRow()
+    {
+        if (limits.IsOn(StandFaultKind.EvenGapsInView))
+        {
+            var seen = SortBy(across);
+            for (var place = 2; place < seen; place++)
+            {
+                int from = order[place - 2], middle = order[place - 1], to = order[place];
+                var three = (1UL << from) | (1UL << middle) | (1UL << to);
+                if (IsEvenInView(from, middle, to) && (three & hidden) == 0 && !even.Contains(three) && !IsToldAsTouching(three)
+                    && !Add(StandFaultKind.EvenGapsInView, three, from, middle, to))
+                {
+                    return false;
+                }
+            }
+        }
+
+        if (limits.IsOn(StandFaultKind.LevelTops))
+        {
+            var seen = SortBy(topAcross);
+            for (var place = 2; place < seen; place++)
+            {
+                int from = order[place - 2], middle = order[place - 1], to = order[place];
+                if (AreLevel(from, middle, to) && !Add(StandFaultKind.LevelTops, (1UL << from) | (1UL << middle) | (1UL << to), from, middle, to))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Puts those that are seen in order from left to right; of equals the first comes first.</summary>
+    private int SortBy(double[] places)
+    {
+        var count = 0;
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            if (double.IsNaN(places[trunk]))
+            {
+                continue;
+            }
+
+            var at = count++;
+            for (; at > 0 && places[order[at - 1]] > places[trunk]; at--)
+            {
+                order[at] = order[at - 1];
+            }
+
+            order[at] = trunk;
+        }
+
+        return count;
+    }
+}

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using GroveSpec.Craft.Stand;
+
+namespace GroveSpec.Craft.Moving;
+
+/// <summary>
+/// Finds the shortest shifts of trunks after which nothing is amiss, or as little as was found.
+/// </summary>
+/// <remarks>
+/// Four searches. Each trunk alone, by whole steps, the nearest first, so that what one trunk can mend is mended. Mending one
+/// thing after another, what costs least followed first. Shifting by chance, ever less widely, several times over. And last
+/// the best of what was found is worn down: a trunk is put back, or nearer to where it was, or two are shifted together, as
+/// long as no more is amiss than before. Each has its measure of work and its own chance from a seed, so that the same stand
+/// gives the same shifts whatever the machine and however many searches run at once.
+/// </remarks>
+public sealed class ShiftSearch
+{
+    private const long WorkOfRepairs = 1_000_000;
+    private const long WorkOfAnnealing = 3_000_000;
+    private const long WorkOfPolish = 1_500_000;
+    private const int Annealings = 3;
+    private const int Polished = 2;
+    private const ulong Seed = 20_261_126;
+
+    private readonly Func<LooseStand> stand;
+    private readonly IReadOnlyList<Movable> movables;
+    private readonly double step;
+    private readonly CancellationToken cancellation;
+
+    /// <summary>Makes a search.</summary>
+    /// <param name="stand">Lays out the stand, all trunks where they are at first; each search that runs beside others has its own.</param>
+    /// <param name="movables">The trunks that may be shifted.</param>
+    /// <param name="step">The step in which single trunks are tried, in millimetres.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public ShiftSearch(Func<LooseStand> stand, IReadOnlyList<Movable> movables, double step, CancellationToken cancellation) =>
+        (this.stand, this.movables, this.step, this.cancellation) = (stand, movables, step, cancellation);
+
+    /// <summary>Searches.</summary>
+    /// <param name="effort">How many times the usual work is done, above zero.</param>
+    /// <param name="triesEachAlone">Whether each trunk is first tried alone at every place within reach, so that what one can mend is sure to be found.</param>
+    /// <returns>The shifts; none where nothing is amiss, or nothing found makes it better.</returns>
+    /// <exception cref="OperationCanceledException">The search was ended.</exception>
+    public ShiftPlan Find(double effort, bool triesEachAlone)
+    {
+        var first = new ShiftState(movables.Count) { Weight = stand().Weigh(double.PositiveInfinity, out _) };
+        var best = first.Weight > 0 && movables.Count > 0 ? Search(first, effort, triesEachAlone) : first;
+        var shifts = ImmutableArray.CreateBuilder<(Movable, double, double)>();
+        for (var place = 0; place < movables.Count; place++)
+        {
+            if (best.Rightward[place] != 0 || best.Backward[place] != 0)
+            {
+                shifts.Add((movables[place], best.Rightward[place], best.Backward[place]));
+            }
+        }
+
+        return new(shifts.ToImmutable(), best.Weight, best.Distance);
+    }
+
+    private ShiftState Search(ShiftState first, double effort, bool triesEachAlone)
+    {
+        var single = triesEachAlone ? new SingleShifts(Tries(), step).Find() : null;
+        var found = new List<ShiftState>[Annealings + 1];
+        Run(found.Length, run => found[run] = run == 0
+            ? new ShiftRepairs(Tries()).Find(first, single, (long)(WorkOfRepairs * effort))
+            : [new ShiftSweeps(Tries(), new SeededRandom(Seed + (ulong)run)).Find(first, (long)(WorkOfAnnealing * effort))]);
+        var kept = new List<ShiftState>();
+        foreach (var state in found.SelectMany(states => states))
+        {
+            ShiftRepairs.Keep(kept, state);
+        }
+
+        ShiftState[] worn = [.. kept.Where(state => state.Weight == kept[0].Weight).Take(Polished)];
+        Run(worn.Length, run => worn[run] = new ShiftPolish(Tries(), new SeededRandom(Seed)).Shorten(worn[run], (long)(WorkOfPolish * effort)));
+        return worn.Aggregate((one, other) => other.IsBetterThan(one) ? other : one);
+    }
+
+    private ShiftTries Tries() => new(stand(), movables, cancellation);
+
+    /// <summary>Runs searches side by side; each writes only its own result, so that their order is of no matter.</summary>
+    private void Run(int count, Action<int> search)
+    {
+        try
+        {
+            Parallel.For(0, count, new ParallelOptions { CancellationToken = cancellation }, search);
+        }
+        catch (AggregateException stopped) when (cancellation.IsCancellationRequested)
+        {
+            throw new OperationCanceledException("The search was ended.", stopped, cancellation);
+        }
+    }
+}
