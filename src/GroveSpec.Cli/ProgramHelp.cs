@@ -30,6 +30,7 @@ internal static class ProgramHelp
           wiring    tells what wire to cut, how to wind it, and when to look
           stand     tells how natural spacing and sizes are
           thin      tells which trunks of a stool to keep
+          nudge     finds the smallest moves that clear the findings
           ground    finds free ground for one more trunk
           fronts    finds the sides from which they are best seen
           survey    finds where trunks stand from tape readings

@@ -94,7 +94,7 @@ public sealed class HostileInputTests : IDisposable
         Assert.True(wires.Status is ExitStatus.Good or ExitStatus.Findings, wires.Errors);
         Assert.DoesNotContain(wires.Output, letter => (char.IsControl(letter) && letter != '\n') || letter is >= '\u202a' and <= '\u202e');
 
-        foreach (var command in new string[][] { ["stand"], ["survey"], ["fronts"], ["ground", "--diameter", "9mm"] })
+        foreach (var command in new string[][] { ["stand"], ["survey"], ["fronts"], ["ground", "--diameter", "9mm"], ["nudge", "--reach", "4mm"] })
         {
             var told = work.Run([.. command, "a.grove"]);
             Assert.True(told.Status is ExitStatus.Good or ExitStatus.Findings, told.Errors);

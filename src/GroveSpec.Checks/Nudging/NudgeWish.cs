@@ -8,6 +8,9 @@ namespace GroveSpec.Checks.Nudging;
 /// <param name="Step">The step to which places are told, above zero.</param>
 public sealed record NudgeWish(Length Reach, Angle Bend, Length Step)
 {
-    /// <summary>The usual wish: 60 mm, 15 degrees, a tenth of a millimetre. Our own choice; the wood and the roots may allow less.</summary>
-    public static NudgeWish Usual { get; } = new(Length.FromMillimetres(60), new Angle(15), Length.FromMillimetres(0.1));
+    /// <summary>The usual wish: 60 mm and 15 degrees, our own choice, for the wood and the roots may allow less; to a tenth of a millimetre, or to a two-hundredth of an inch.</summary>
+    /// <param name="units">The units that the grower works in.</param>
+    /// <returns>The wish.</returns>
+    public static NudgeWish Usual(UnitSystem units) => new(
+        Length.FromMillimetres(60), new Angle(15), units == UnitSystem.Inch ? new Length(127_000) : new Length(Length.NanometresPerMillimetre / 10));
 }

@@ -7,6 +7,9 @@ namespace GroveSpec.Checks.Nudging;
 /// <summary>Says what moves come to.</summary>
 public static class NudgeWords
 {
+    /// <summary>What to keep in mind where trunks are bent.</summary>
+    public const string CareOfBending = "Whether the wood of a trunk bears its bend is not looked at here: see the sheet of wires, bend by degrees and over weeks, and stop where it resists.";
+
     /// <summary>What to do with one trunk.</summary>
     /// <param name="move">The move.</param>
     /// <param name="units">The units to speak in.</param>

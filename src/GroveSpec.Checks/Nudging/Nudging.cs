@@ -99,7 +99,9 @@ public static class Nudging
     private static NudgeSuggestion? Suggest(CheckContext context, ImmutableArray<Finding> now, List<Movable> movables, NudgeWish wish, bool withSizes, double effort, CancellationToken cancellation)
     {
         var limits = NudgeLimits.Of(context, Margin, withSizes);
-        _ = context.Outline;
+
+        // Searches that run side by side only read what is worked out by now.
+        _ = (context.Outline, context.Standing);
         var plan = new ShiftSearch(() => Stand(context, limits), movables, Math.Max(HandStep(context.Units), wish.Step.Millimetres), cancellation).Find(effort, withSizes);
         if (plan.Shifts.IsEmpty)
         {

@@ -4,7 +4,7 @@ namespace GroveSpec.Cli.Commands;
 internal static class CommandList
 {
     /// <summary>Their names, in the order in which help tells them.</summary>
-    public static readonly string[] Names = ["check", "draw", "calendar", "wiring", "stand", "thin", "fronts", "ground", "survey", "book", "tidy", "start", "language-server"];
+    public static readonly string[] Names = ["check", "draw", "calendar", "wiring", "stand", "thin", "fronts", "nudge", "ground", "survey", "book", "tidy", "start", "language-server"];
 
     /// <summary>Makes the command of a name. Only the one that is called is ever made, because starting up must cost nothing.</summary>
     /// <param name="name">The name.</param>
@@ -17,6 +17,7 @@ internal static class CommandList
         "wiring" => new WiringCommand(),
         "stand" => new StandCommand(),
         "thin" => new ThinCommand(),
+        "nudge" => new NudgeCommand(),
         "ground" => new GroundCommand(),
         "fronts" => new FrontsCommand(),
         "survey" => new SurveyCommand(),

@@ -157,12 +157,14 @@ internal sealed class ShiftPolish(ShiftTries tries, SeededRandom random)
     private bool MayStand(ShiftState state, int place) => tries.Movables[place].MayGo(state.Rightward[place], state.Backward[place]);
 
     /// <summary>The same state with ways that can be written; where that leaves more amiss, the nearest such ways that do not.</summary>
-    private ShiftState Written(ShiftState state)
+    /// <param name="state">The state.</param>
+    /// <returns>The state as written; with more amiss where no such ways were found.</returns>
+    public ShiftState Written(ShiftState state)
     {
         var written = state;
         foreach (var place in Shifted(state))
         {
-            var way = tries.Movables[place].Rounded(state.Rightward[place], state.Backward[place]);
+            var way = WithinReach(place, state.Rightward[place], state.Backward[place]);
             written = written.With(place, way.Rightward, way.Backward);
         }
 
@@ -181,23 +183,45 @@ internal sealed class ShiftPolish(ShiftTries tries, SeededRandom random)
         return written;
     }
 
+    /// <summary>The nearest way that can be written and gone; rounding may have led a hair too far, and then it is a little less of it.</summary>
+    private (double Rightward, double Backward) WithinReach(int place, double right, double back)
+    {
+        const int Parts = 50;
+        var movable = tries.Movables[place];
+        for (var part = Parts; part > 0; part--)
+        {
+            var way = movable.Rounded(right * part / Parts, back * part / Parts);
+            if (movable.MayGo(way.Rightward, way.Backward))
+            {
+                return way;
+            }
+        }
+
+        return (0, 0);
+    }
+
     private ShiftState Beside(ShiftState state, int place)
     {
-        const int Rings = 12;
+        const int Rings = 8;
         var (right, back) = (state.Rightward[place], state.Backward[place]);
         var best = state;
-        foreach (var (stepsRight, stepsBack) in StepsOut.Within(Rings))
-        {
-            var way = tries.Movables[place].Rounded(right + (stepsRight * 0.1), back + (stepsBack * 0.1));
-            if (!tries.Movables[place].MayGo(way.Rightward, way.Backward))
-            {
-                continue;
-            }
 
-            tries.Put(place, way.Rightward, way.Backward);
-            if (tries.Weigh() is var weight && weight < best.Weight)
+        // Feet are written to a tenth of a millimetre, tips to half a degree.
+        foreach (var stride in (ReadOnlySpan<double>)[0.1, 1])
+        {
+            foreach (var (stepsRight, stepsBack) in StepsOut.Within(Rings))
             {
-                (best = state.With(place, way.Rightward, way.Backward)).Weight = weight;
+                var way = tries.Movables[place].Rounded(right + (stepsRight * stride), back + (stepsBack * stride));
+                if (!tries.Movables[place].MayGo(way.Rightward, way.Backward))
+                {
+                    continue;
+                }
+
+                tries.Put(place, way.Rightward, way.Backward);
+                if (tries.Weigh() is var weight && weight < best.Weight)
+                {
+                    (best = state.With(place, way.Rightward, way.Backward)).Weight = weight;
+                }
             }
         }
 

@@ -8,7 +8,7 @@ namespace GroveSpec.Craft.Moving;
 /// </summary>
 /// <remarks>
 /// Four searches. Each trunk alone, by whole steps, the nearest first, so that what one trunk can mend is mended. Mending one
-/// thing after another, what costs least followed first. Shifting by chance, ever less widely, several times over. And last
+/// thing after another, what costs least followed first. Putting trunks by turns where each is best, several times over. And last
 /// the best of what was found is worn down: a trunk is put back, or nearer to where it was, or two are shifted together, as
 /// long as no more is amiss than before. Each has its measure of work and its own chance from a seed, so that the same stand
 /// gives the same shifts whatever the machine and however many searches run at once.
@@ -16,9 +16,10 @@ namespace GroveSpec.Craft.Moving;
 public sealed class ShiftSearch
 {
     private const long WorkOfRepairs = 1_000_000;
-    private const long WorkOfAnnealing = 3_000_000;
+    private const long WorkOfSweeps = 3_000_000;
     private const long WorkOfPolish = 1_500_000;
-    private const int Annealings = 3;
+    private const int Sweeps = 3;
+    private const int UsualTrunks = 12;
     private const int Polished = 2;
     private const ulong Seed = 20_261_126;
 
@@ -58,15 +59,18 @@ public sealed class ShiftSearch
 
     private ShiftState Search(ShiftState first, double effort, bool triesEachAlone)
     {
+        // What takes longer to look at may take longer, up to some seconds.
+        effort *= Math.Clamp(movables.Count * movables.Count / (double)(UsualTrunks * UsualTrunks), 1, 8);
         var single = triesEachAlone ? new SingleShifts(Tries(), step).Find() : null;
-        var found = new List<ShiftState>[Annealings + 1];
+        var found = new List<ShiftState>[Sweeps + 1];
         Run(found.Length, run => found[run] = run == 0
             ? new ShiftRepairs(Tries()).Find(first, single, (long)(WorkOfRepairs * effort))
-            : [new ShiftSweeps(Tries(), new SeededRandom(Seed + (ulong)run)).Find(first, (long)(WorkOfAnnealing * effort))]);
+            : [new ShiftSweeps(Tries(), new SeededRandom(Seed + (ulong)run)).Find(first, (long)(WorkOfSweeps * effort))]);
         var kept = new List<ShiftState>();
+        var polish = new ShiftPolish(Tries(), new SeededRandom(Seed));
         foreach (var state in found.SelectMany(states => states))
         {
-            ShiftRepairs.Keep(kept, state);
+            ShiftRepairs.Keep(kept, polish.Written(state));
         }
 
         ShiftState[] worn = [.. kept.Where(state => state.Weight == kept[0].Weight).Take(Polished)];

@@ -121,30 +121,23 @@ public static class TrunkPlacing
 
     private static TrunkState? Find(Assessment assessment, string name) => assessment.State.Trunks.FirstOrDefault(trunk => trunk.Name == name);
 
-    /// <summary>Writes a clause in place of the one there is, or behind the trunk's last; nothing in place of one takes it out with the blanks before it.</summary>
+    /// <summary>Writes a clause, or takes the one there is out with the blanks before it where the new one is empty.</summary>
     private static void Write(Assessment assessment, Trunk trunk, Origin? origin, string clause, ImmutableArray<TextEdit>.Builder edits)
     {
-        if (origin is not { } known)
-        {
-            var statement = assessment.Origins.StatementOf(trunk.Origin);
-            edits.Add(new(statement with { Span = new(statement.Span.End, 0) }, "   " + clause));
-            return;
-        }
-
-        var place = assessment.Origins.Locate(known);
+        var edit = ClauseEdit.Write(assessment.Origins, trunk, origin, clause);
         if (clause.Length == 0)
         {
-            var text = assessment.TextOf(place.File).Content;
-            var start = place.Span.Start;
+            var text = assessment.TextOf(edit.Place.File).Content;
+            var start = edit.Place.Span.Start;
             while (start > 0 && text[start - 1] is ' ' or '\t')
             {
                 start--;
             }
 
-            place = place with { Span = TextSpan.FromBounds(start, place.Span.End) };
+            edit = edit with { Place = edit.Place with { Span = TextSpan.FromBounds(start, edit.Place.Span.End) } };
         }
 
-        edits.Add(new(place, clause));
+        edits.Add(edit);
     }
 
     private static string Say(Length length, UnitSystem units) => units == UnitSystem.Inch ? $"{LengthWording.Say(length.Inches, 5)} in" : $"{LengthWording.Say(length.Millimetres, 3)} mm";

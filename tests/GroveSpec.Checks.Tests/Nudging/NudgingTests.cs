@@ -1,0 +1,261 @@
+using GroveSpec.Checks.Nudging;
+using GroveSpec.Checks.Tests.Choosing;
+using GroveSpec.Model.Quantities;
+using GroveSpec.Syntax.Text;
+using Xunit;
+
+namespace GroveSpec.Checks.Tests.Nudging;
+
+public sealed class NudgingTests
+{
+    private static readonly NudgeWish Usual = NudgeWish.Usual(UnitSystem.Metric);
+
+    private static readonly string[] OutOfReach = ["even-count", "wide-but-short", "thin-but-tall"];
+
+    /// <summary>How many plantings are held against the long search; all two hundred take some minutes.</summary>
+    private static readonly int Plantings = int.Parse(Environment.GetEnvironmentVariable("GROVESPEC_NUDGED_PLANTINGS") ?? "40", System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>B stands 1 mm off the line from A to C; everything else is in order.</summary>
+    private const string Row = """
+        planting "Row"
+        habit group
+        container rectangle 500 x 300 x 40 mm
+        viewed from 180 deg, at 1500 mm, eye 250 mm
+        trunk A at -120, -20 mm diameter 40 mm height 460 mm
+        trunk B at -30, 1 mm diameter 24 mm height 300 mm
+        trunk C at 110, 30 mm diameter 12 mm height 170 mm
+
+        """;
+
+    [Fact]
+    public void The_one_that_stands_in_line_is_moved_just_past_the_limit_square_to_the_line()
+    {
+        // Of a line through A and C, B at rest stands d off; it is told up to half of the radii, found by Rod's closed form.
+        var answer = Find(Row);
+        Assert.Equal(["three-in-line"], answer.Now.Select(finding => finding.Check.Name));
+        var suggestion = Assert.Single(answer.Suggestions);
+        var move = Assert.Single(suggestion.Moves);
+        Assert.Empty(suggestion.Left);
+
+        // No move that clears can be shorter than the least of the three that go square to the line.
+        var context = ThinningScoreTests.ContextOf(Row);
+        var sections = context.Standing.Sections;
+        var rod = Craft.Composition.RodThroughThree.Of(sections[0], sections[1], sections[2]);
+        var least = Enumerable.Range(0, 3).Min(position => rod.MoveToClear(position, 0.5).Millimetres);
+        Assert.InRange(move.Distance.Millimetres, least * 0.98, least + 0.1);
+    }
+
+    [Fact]
+    public void What_is_fixed_stays_and_another_goes()
+    {
+        var answer = Find(Row.Replace("diameter 24 mm", "diameter 24 mm fixed", StringComparison.Ordinal));
+        Assert.DoesNotContain(answer.Suggestions.Single().Moves, move => move.Name == "B");
+        Assert.Equal(["B is fixed and stays as it is."], answer.Remarks);
+    }
+
+    [Fact]
+    public void Where_all_are_fixed_that_is_said() =>
+        Assert.Equal("No trunk here may be moved or bent.", Find(Row.Replace(" mm height", " mm fixed height", StringComparison.Ordinal)).Obstacle);
+
+    [Fact]
+    public void No_trunk_goes_further_than_its_roots_allow()
+    {
+        for (var seed = 0; seed < 40; seed++)
+        {
+            var answer = Find(Wood.Of(seed, 4 + (seed % 5)), Usual with { Reach = Length.FromMillimetres(7) }, 0.1);
+            Assert.All(answer.Suggestions.SelectMany(suggestion => suggestion.Moves), move => Assert.InRange(move.Distance.Millimetres, 0.05, 7 + 1e-6));
+        }
+    }
+
+    [Fact]
+    public void A_planting_with_nothing_amiss_is_left_alone() =>
+        Assert.Equal("The checks of composition find nothing here, so nothing has to be moved.", Find(Row.Replace("-30, 1 mm", "-30, -30 mm", StringComparison.Ordinal)).Obstacle);
+
+    [Fact]
+    public void What_no_move_can_mend_is_named()
+    {
+        var answer = Find("planting \"Two\"\nhabit group\ntrunk A at 0, 0 mm diameter 30 mm height 300 mm\ntrunk B at 90, 20 mm diameter 12 mm height 140 mm\n");
+        Assert.Equal("What the checks of composition find here (even-count) no move can mend.", answer.Obstacle);
+    }
+
+    [Fact]
+    public void What_is_accepted_or_muted_is_not_mended()
+    {
+        Assert.NotNull(Find(Row + "accept three-in-line A B C because \"it is a hedge\"\n").Obstacle);
+        Assert.NotNull(Find(Row + "mute three-in-line because \"it is a hedge\"\n").Obstacle);
+    }
+
+    [Fact]
+    public void Places_that_hang_on_tape_readings_are_not_moved()
+    {
+        var answer = Find(Row + "trunk D diameter 8 mm height 130 mm\ntape A to D 60 mm\ntape B to D 70 mm\ntape C to D 190 mm\n");
+        Assert.Contains(answer.Remarks, remark => remark.StartsWith("A, B, C and D stay where they are, since their places hang on tape readings", StringComparison.Ordinal));
+        Assert.Empty(answer.Suggestions);
+    }
+
+    [Fact]
+    public void The_feet_of_a_clump_stay_and_its_tops_are_bent_out_of_their_line()
+    {
+        const string source = """
+            planting "Tops"
+            habit clump
+            viewed from 180 deg, at 1500 mm, eye 250 mm
+            trunk A at -100, 0 mm diameter 12 mm height 300 mm
+            trunk B at 30, 60 mm diameter 24 mm height 437 mm
+            trunk C at 100, -20 mm diameter 40 mm height 500 mm
+
+            """;
+        var answer = Find(source);
+        Assert.Contains(answer.Now, finding => finding.Check.Name == "level-tops");
+        var suggestion = answer.Suggestions[0];
+        Assert.Empty(suggestion.Left);
+        var move = Assert.Single(suggestion.Moves);
+        Assert.False(move.IsMoved);
+        Assert.InRange(move.Lean!.Value.FromUpright.Degrees, 0.5, 15);
+        var written = TextEdits.Apply(source, suggestion.Edits);
+        Assert.Contains($"lean {move.Lean.Value.FromUpright.Degrees.ToString(System.Globalization.CultureInfo.InvariantCulture)} deg toward", written, StringComparison.Ordinal);
+        Assert.Equal(ThinningScoreTests.ContextOf(source).Standing.Trunks.Select(trunk => trunk.Place), ThinningScoreTests.ContextOf(written).Standing.Trunks.Select(trunk => trunk.Place));
+    }
+
+    [Fact]
+    public void A_bent_trunk_keeps_its_length_unless_its_height_was_read_on_a_day()
+    {
+        for (var seed = 0; seed < 60; seed++)
+        {
+            var source = Wood.Of(seed, 5).Replace("habit group", "habit clump", StringComparison.Ordinal);
+            foreach (var move in Find(source).Suggestions.SelectMany(suggestion => suggestion.Moves))
+            {
+                var trunk = ThinningScoreTests.ContextOf(source).Standing.Trunks.Single(trunk => trunk.Name == move.Name);
+                var height = (move.Height ?? trunk.Height!.Value.Value).Millimetres;
+                Assert.Equal(trunk.Height!.Value.Value.Millimetres, height / Math.Cos(move.Lean!.Value.FromUpright.Radians), 0.51 / Math.Cos(move.Lean.Value.FromUpright.Radians));
+            }
+        }
+    }
+
+    [Fact]
+    public void The_checks_find_in_the_written_text_just_what_was_told_as_left()
+    {
+        for (var seed = 0; seed < 60; seed++)
+        {
+            var source = Wood.Of(seed, 3 + (seed % 7)).Replace("habit group", seed % 3 == 0 ? "habit clump" : "habit group", StringComparison.Ordinal);
+            foreach (var suggestion in Find(source, Usual, 0.2).Suggestions)
+            {
+                var written = ThinningScoreTests.ContextOf(TextEdits.Apply(source, suggestion.Edits));
+                Assert.Equal(Keys(suggestion.Left), Keys(Checker.Check(written, [], TestContext.Current.CancellationToken).Findings.Where(finding => finding.Check.IsComposition)));
+                Assert.True(suggestion.LeftCount < Find(source, Usual, 0.2).NowCount);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_run_that_is_written_out_goes_with_its_foot()
+    {
+        const string run = "trunk B at -30, 1 mm diameter 24 mm line (-30,1,0) (-20,4,120) (-36,0,300) mm";
+        var source = Row.Replace("trunk B at -30, 1 mm diameter 24 mm height 300 mm", run, StringComparison.Ordinal)
+            .Replace("diameter 40 mm", "diameter 40 mm fixed", StringComparison.Ordinal).Replace("diameter 12 mm", "diameter 12 mm fixed", StringComparison.Ordinal);
+        var suggestion = Find(source).Suggestions[0];
+        var (was, now) = (ThinningScoreTests.ContextOf(source).Standing.Trunks[1].Trunk, ThinningScoreTests.ContextOf(TextEdits.Apply(source, suggestion.Edits)).Standing.Trunks[1].Trunk);
+        Assert.NotEqual(was.At!.Value.Value, now.At!.Value.Value);
+        Assert.Equal(was.Line.Select(point => (point.X - was.At.Value.Value.X, point.Y - was.At.Value.Value.Y, point.Z)), now.Line.Select(point => (point.X - now.At.Value.Value.X, point.Y - now.At.Value.Value.Y, point.Z)));
+    }
+
+    [Fact]
+    public void Whatever_one_trunk_can_mend_alone_is_mended_and_by_no_longer_way()
+    {
+        var mended = 0;
+        for (var seed = 0; seed < 100; seed++)
+        {
+            var context = ThinningScoreTests.ContextOf(Wood.Of(seed, 3 + (seed % 6)));
+            if (SingleMove(context, 25) is { } shortest)
+            {
+                var answer = GroveSpec.Checks.Nudging.Nudging.Find(context, Usual, 0.05, TestContext.Current.CancellationToken);
+                Assert.All(answer.Suggestions[0].Left, finding => Assert.Contains(finding.Check.Name, OutOfReach));
+                Assert.InRange(answer.Suggestions[0].Distance.Millimetres, 0.05, shortest + 1e-6);
+                mended++;
+            }
+        }
+
+        Assert.True(mended > 15, $"Only {mended} could be mended by one.");
+    }
+
+    [Fact]
+    public void Moves_are_at_most_a_tenth_longer_than_those_of_a_long_search()
+    {
+        var (compared, longer) = (0, new List<string>());
+        for (var seed = 0; seed < Plantings; seed++)
+        {
+            var context = ThinningScoreTests.ContextOf(Wood.Of(seed, 3 + (seed % 6)));
+            var shortest = LongSearch.Shortest(context, 4, 60_000, seed);
+            if (shortest is > 0 and < double.PositiveInfinity)
+            {
+                compared++;
+                var first = GroveSpec.Checks.Nudging.Nudging.Find(context, Usual, 1, TestContext.Current.CancellationToken).Suggestions[0];
+                if (first.Left.Any(finding => !OutOfReach.Contains(finding.Check.Name)) || first.Distance.Millimetres > (shortest * 1.1) + 0.1)
+                {
+                    longer.Add($"seed {seed}: {first.Distance.Millimetres:F1} mm leaving {first.LeftCount}, {shortest:F1} mm are enough");
+                }
+            }
+        }
+
+        Assert.Empty(longer);
+        Assert.True(compared > Plantings / 2, $"{compared} of {Plantings} could be compared.");
+    }
+
+    [Fact]
+    public void The_same_planting_gives_the_same_moves_each_time()
+    {
+        for (var seed = 0; seed < 6; seed++)
+        {
+            var source = Wood.Of(seed, 9);
+            Assert.Equal(
+                Find(source).Suggestions.Select(suggestion => string.Join('\n', suggestion.Edits.Select(edit => edit.NewText))),
+                Find(source).Suggestions.Select(suggestion => string.Join('\n', suggestion.Edits.Select(edit => edit.NewText))));
+        }
+    }
+
+    /// <summary>The shortest whole-millimetre move of one trunk after which the checks themselves find nothing that moves can mend; null where there is none within reach.</summary>
+    private static double? SingleMove(CheckContext context, int reach)
+    {
+        var stand = GroveSpec.Checks.Nudging.Nudging.Stand(context, NudgeLimits.Of(context, 0, withSizes: true));
+        if (stand.Weigh(1e9, out _) == 0)
+        {
+            return null;
+        }
+
+        double? shortest = null;
+        for (var place = 0; place < context.Standing.Count; place++)
+        {
+            for (var right = -reach; right <= reach; right++)
+            {
+                for (var back = -reach; back <= reach; back++)
+                {
+                    var way = Math.Sqrt((right * right) + (back * back));
+                    stand.Shift(place, right, back);
+                    if (way <= reach && !(way >= shortest) && stand.Weigh(0, out _) == 0 && IsClear(context, place, right, back))
+                    {
+                        shortest = way;
+                    }
+                }
+            }
+
+            stand.Shift(place, 0, 0);
+        }
+
+        return shortest;
+    }
+
+    private static bool IsClear(CheckContext context, int place, int right, int back)
+    {
+        var name = context.Standing.Trunks[place].Name;
+        var foot = context.Standing.Trunks[place].Place!.Value;
+        var to = new PlanPoint(foot.X + Length.FromMillimetres(right), foot.Y + Length.FromMillimetres(back));
+        var state = context.State with { Trunks = [.. context.State.Trunks.Select(trunk => trunk.Name == name ? trunk with { Place = to } : trunk)] };
+        return Checker.Composition(new CheckContext(context.Planting, state, context.Origins, context.Units), TestContext.Current.CancellationToken).All(finding => OutOfReach.Contains(finding.Check.Name));
+    }
+
+    private static NudgeAnswer Find(string source, NudgeWish? wish = null, double effort = 1) =>
+        GroveSpec.Checks.Nudging.Nudging.Find(ThinningScoreTests.ContextOf(source), wish ?? Usual, effort, TestContext.Current.CancellationToken);
+
+    private static List<string> Keys(IEnumerable<Finding> findings) =>
+        [.. findings.Select(finding => $"{finding.Check.Name} {string.Join(' ', finding.Trunks)}").Order(StringComparer.Ordinal)];
+}
