@@ -24,9 +24,9 @@ public static class PlanGuides
     /// <param name="gapPercent">The limit of the check for even gaps, in percent.</param>
     /// <param name="ground">The ground that is free for the trunk; null where it is not known.</param>
     /// <returns>
-    /// A group of SVG in the coordinates of the plan's page, in the colour of the text round it: the free ground as a hatched area, and the
-    /// strips of lines as broken edges. Where the ground is not known, strips as tinted areas, and rings as bands of fine lines. Only the
-    /// twelve nearest others count for strips, and rings are drawn about the four nearest.
+    /// A group of SVG in the coordinates of the plan's page, in the colour of the text round it: the free ground as a hatched area.
+    /// Where it is not known, strips as tinted areas with broken edges, and rings as bands of fine lines. Only the twelve nearest others count
+    /// for these, and rings are drawn about the four nearest.
     /// </returns>
     public static string Draw(PlantingState state, DrawingOptions options, string name, double lineShare, double gapPercent, GroundAnswer? ground = null)
     {
@@ -42,9 +42,9 @@ public static class PlanGuides
                         .OrderBy(trunk => trunk.Place!.Value.DistanceTo(place)).ThenBy(trunk => trunk.Name, StringComparer.Ordinal).Take(MostOthers),
                 ],
             });
-            Strips(svg, frame, others, (moved.Diameter?.Value ?? Length.Zero) * 0.5, lineShare, ground is null ? 0.07 : 0);
             if (ground is null)
             {
+                Strips(svg, frame, others, (moved.Diameter?.Value ?? Length.Zero) * 0.5, lineShare);
                 Rings(svg, frame, others, gapPercent);
             }
             else
@@ -56,7 +56,7 @@ public static class PlanGuides
         return svg.Append("</g>").ToString();
     }
 
-    private static void Strips(StringBuilder svg, PlanFrame frame, StandingTrunks others, Length radius, double share, double tint)
+    private static void Strips(StringBuilder svg, PlanFrame frame, StandingTrunks others, Length radius, double share)
     {
         var reach = others.MedianNearestGap * 2.5;
         foreach (var (first, second) in others.NeighbourPairs)
@@ -67,7 +67,7 @@ public static class PlanGuides
                 continue;
             }
 
-            svg.Append("<path class=\"strip\" fill=\"currentColor\" fill-opacity=\"").Append(Number(tint)).Append("\" stroke-opacity=\"0.45\" stroke-width=\"0.7\" stroke-dasharray=\"5 4\" d=\"M");
+            svg.Append("<path class=\"strip\" fill=\"currentColor\" fill-opacity=\"0.07\" stroke-opacity=\"0.45\" stroke-width=\"0.7\" stroke-dasharray=\"5 4\" d=\"M");
             for (var index = 0; index < outline.Length; index++)
             {
                 var (x, y) = frame.PageOf(outline[index]);
