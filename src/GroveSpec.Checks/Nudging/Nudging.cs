@@ -15,7 +15,7 @@ public static class Nudging
     /// <summary>Moves that leave only sizes alike are told besides when they are shorter than this share of the others.</summary>
     private const double MuchShorter = 0.7;
 
-    private const double PartOfTheSecond = 0.4;
+    private const double PartOfTheSecond = 0.3;
 
     /// <summary>Finds the moves. What is suggested was looked at by the checks themselves.</summary>
     /// <param name="context">The planting.</param>

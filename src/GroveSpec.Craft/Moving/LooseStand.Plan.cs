@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.Intrinsics;
 using GroveSpec.Craft.Composition;
 
 namespace GroveSpec.Craft.Moving;
@@ -8,24 +9,28 @@ public sealed partial class LooseStand
 {
     private double reachSquare;
 
-    private double SquareOf(int one, int other)
+    private double SquareOf(int one, int other) => square[(one * Count) + other];
+
+    /// <summary>The distances from one trunk to all, which are kept as trunks are shifted, since they are asked for far more often.</summary>
+    private void MeasureFrom(int trunk)
     {
-        double dx = x[one] - x[other], dy = y[one] - y[other];
-        return (dx * dx) + (dy * dy);
+        for (var other = 0; other < Count; other++)
+        {
+            double dx = x[trunk] - x[other], dy = y[trunk] - y[other];
+            square[(trunk * Count) + other] = square[(other * Count) + trunk] = (dx * dx) + (dy * dy);
+        }
     }
 
-    /// <summary>Measures all distances, and who is whose neighbour.</summary>
+    /// <summary>Finds out who is whose neighbour.</summary>
     private void Measure()
     {
         Array.Fill(nearest, double.PositiveInfinity);
         for (var one = 0; one < Count; one++)
         {
-            for (var other = one + 1; other < Count; other++)
+            var row = square.AsSpan(one * Count, Count);
+            for (var other = 0; other < row.Length; other++)
             {
-                var between = SquareOf(one, other);
-                square[(one * Count) + other] = square[(other * Count) + one] = between;
-                nearest[one] = Math.Min(nearest[one], between);
-                nearest[other] = Math.Min(nearest[other], between);
+                nearest[one] = other == one ? nearest[one] : Math.Min(nearest[one], row[other]);
             }
         }
 
@@ -75,36 +80,49 @@ public sealed partial class LooseStand
     private bool IsWithinReach(double between)
     {
         var part = between / (6.25 * (1 + 1e-14));
-        var close = 0UL;
+        var close = 0;
         for (var one = 0; one < Count; one++)
         {
-            for (var other = one + 1; other < Count; other++)
+            // Of the trunk itself the distance is none, which is less than any part.
+            close += CountBelow(square.AsSpan(one * Count, Count), part) > 1 ? 1 : 0;
+        }
+
+        return close <= (Count - 1) / 2;
+    }
+
+    private static int CountBelow(ReadOnlySpan<double> row, double part)
+    {
+        var (below, place) = (0, 0);
+        if (Vector256.IsHardwareAccelerated)
+        {
+            var parts = Vector256.Create(part);
+            for (; place <= row.Length - 4; place += 4)
             {
-                close |= SquareOf(one, other) < part ? (1UL << one) | (1UL << other) : 0;
+                below += BitOperations.PopCount(Vector256.LessThan(Vector256.Create(row[place..]), parts).ExtractMostSignificantBits());
             }
         }
 
-        return BitOperations.PopCount(close) <= (Count - 1) / 2;
+        for (; place < row.Length; place++)
+        {
+            below += row[place] < part ? 1 : 0;
+        }
+
+        return below;
     }
 
     private bool IsOpenGap(int one, int other) => !IsEntered(one, other) && AreNeighbours(one, other);
 
     private bool IsParted(int from, int to, double between)
     {
+        ReadOnlySpan<double> ofFrom = square.AsSpan(from * Count, Count), ofTo = square.AsSpan(to * Count, Count);
         double wayX = x[to] - x[from], wayY = y[to] - y[from];
-        for (var trunk = 0; trunk < Count; trunk++)
+        for (var trunk = 0; trunk < ofFrom.Length && trunk < ofTo.Length; trunk++)
         {
-            if (trunk == from || trunk == to)
+            if (ofFrom[trunk] < between && ofTo[trunk] < between && trunk != from && trunk != to)
             {
-                continue;
-            }
-
-            double fromX = x[trunk] - x[from], fromY = y[trunk] - y[from], toX = x[trunk] - x[to], toY = y[trunk] - y[to];
-            if ((fromX * fromX) + (fromY * fromY) < between && (toX * toX) + (toY * toY) < between
-                && (fromX * wayX) + (fromY * wayY) > 0 && (toX * wayX) + (toY * wayY) < 0)
-            {
+                double fromX = x[trunk] - x[from], fromY = y[trunk] - y[from], toX = x[trunk] - x[to], toY = y[trunk] - y[to];
                 var twice = 2 * ((wayX * fromY) - (wayY * fromX));
-                if (twice * twice <= diameter[trunk] * diameter[trunk] * between)
+                if ((fromX * wayX) + (fromY * wayY) > 0 && (toX * wayX) + (toY * wayY) < 0 && twice * twice <= diameter[trunk] * diameter[trunk] * between)
                 {
                     return true;
                 }
@@ -116,9 +134,12 @@ public sealed partial class LooseStand
 
     private bool IsEntered(int one, int other)
     {
-        for (var trunk = 0; trunk < Count; trunk++)
+        ReadOnlySpan<double> ofOne = square.AsSpan(one * Count, Count), ofOther = square.AsSpan(other * Count, Count);
+        var between = ofOne[other];
+        for (var trunk = 0; trunk < ofOne.Length && trunk < ofOther.Length; trunk++)
         {
-            if (trunk != one && trunk != other
+            // Only one nearer to each than they are to each other can stand within the circle over their gap.
+            if (ofOne[trunk] < between && ofOther[trunk] < between && trunk != one && trunk != other
                 && ((x[trunk] - x[one]) * (x[trunk] - x[other])) + ((y[trunk] - y[one]) * (y[trunk] - y[other])) < 0)
             {
                 return true;

@@ -69,6 +69,11 @@ public sealed partial class LooseStand
         (tipX, tipY, tipZ) = Tips(standing);
         (firstTipX, firstTipY, firstTipZ) = ([.. tipX], [.. tipY], [.. tipZ]);
         depthOrder = state.Planting.Viewed?.Depth;
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            MeasureFrom(trunk);
+        }
+
         eye = ViewOf(state, out turnRight, out turnBack, out fixedDistance, out fixedReach, out tallest);
         if (outline is not null)
         {
@@ -91,6 +96,7 @@ public sealed partial class LooseStand
         tipX[trunk] = firstTipX[trunk] + rightward;
         tipY[trunk] = firstTipY[trunk] + backward;
         room[trunk] = double.NaN;
+        MeasureFrom(trunk);
     }
 
     /// <summary>Bends the tip of a trunk elsewhere, its foot left where it is.</summary>

@@ -13,18 +13,12 @@ internal sealed class ShiftRepairs(ShiftTries tries)
 
     /// <summary>Searches from a state.</summary>
     /// <param name="from">Where to begin; its weight is known.</param>
-    /// <param name="known">A state that leaves nothing amiss; null where none is known.</param>
     /// <param name="work">How much may be done.</param>
     /// <returns>The best states found, the best first; the one to begin with is among them where nothing is better.</returns>
-    public List<ShiftState> Find(ShiftState from, ShiftState? known, long work)
+    public List<ShiftState> Find(ShiftState from, long work)
     {
         var kept = new List<ShiftState>();
         Keep(kept, from);
-        if (known is not null)
-        {
-            Keep(kept, known);
-        }
-
         Run(from, work, kept);
         return kept;
     }

@@ -7,17 +7,17 @@ namespace GroveSpec.Craft.Moving;
 /// Finds the shortest shifts of trunks after which nothing is amiss, or as little as was found.
 /// </summary>
 /// <remarks>
-/// Four searches. Each trunk alone, by whole steps, the nearest first, so that what one trunk can mend is mended. Mending one
-/// thing after another, what costs least followed first. Putting trunks by turns where each is best, several times over. And last
-/// the best of what was found is worn down: a trunk is put back, or nearer to where it was, or two are shifted together, as
+/// Four searches. Mending one thing after another, what costs least followed first. Putting trunks by turns where each is best,
+/// several times over. Then each trunk alone, by whole steps, the nearest first and as far as that may be shorter than what was
+/// found, so that what one trunk can mend is mended. And last the best of what was found is worn down: a trunk is put back, or nearer to where it was, or two are shifted together, as
 /// long as no more is amiss than before. Each has its measure of work and its own chance from a seed, so that the same stand
 /// gives the same shifts whatever the machine and however many searches run at once.
 /// </remarks>
 public sealed class ShiftSearch
 {
-    private const long WorkOfRepairs = 1_000_000;
-    private const long WorkOfSweeps = 3_000_000;
-    private const long WorkOfPolish = 1_500_000;
+    private const long WorkOfRepairs = 800_000;
+    private const long WorkOfSweeps = 2_400_000;
+    private const long WorkOfPolish = 1_000_000;
     private const int Sweeps = 3;
     private const int UsualTrunks = 12;
     private const int Polished = 2;
@@ -38,7 +38,7 @@ public sealed class ShiftSearch
 
     /// <summary>Searches.</summary>
     /// <param name="effort">How many times the usual work is done, above zero.</param>
-    /// <param name="triesEachAlone">Whether each trunk is first tried alone at every place within reach, so that what one can mend is sure to be found.</param>
+    /// <param name="triesEachAlone">Whether each trunk is tried alone too, at every place within reach, so that what one can mend is sure to be found.</param>
     /// <returns>The shifts; none where nothing is amiss, or nothing found makes it better.</returns>
     /// <exception cref="OperationCanceledException">The search was ended.</exception>
     public ShiftPlan Find(double effort, bool triesEachAlone)
@@ -61,16 +61,20 @@ public sealed class ShiftSearch
     {
         // What takes longer to look at may take longer, up to some seconds.
         effort *= Math.Clamp(movables.Count * movables.Count / (double)(UsualTrunks * UsualTrunks), 1, 8);
-        var single = triesEachAlone ? new SingleShifts(Tries(), step).Find() : null;
         var found = new List<ShiftState>[Sweeps + 1];
         Run(found.Length, run => found[run] = run == 0
-            ? new ShiftRepairs(Tries()).Find(first, single, (long)(WorkOfRepairs * effort))
+            ? new ShiftRepairs(Tries()).Find(first, (long)(WorkOfRepairs * effort))
             : [new ShiftSweeps(Tries(), new SeededRandom(Seed + (ulong)run)).Find(first, (long)(WorkOfSweeps * effort))]);
         var kept = new List<ShiftState>();
         var polish = new ShiftPolish(Tries(), new SeededRandom(Seed));
         foreach (var state in found.SelectMany(states => states))
         {
             ShiftRepairs.Keep(kept, polish.Written(state));
+        }
+
+        if (triesEachAlone && new SingleShifts(Tries(), step).Find(kept[0].Weight == 0 ? kept[0].Distance : double.PositiveInfinity) is { } single)
+        {
+            ShiftRepairs.Keep(kept, single);
         }
 
         ShiftState[] worn = [.. kept.Where(state => state.Weight == kept[0].Weight).Take(Polished)];

@@ -8,12 +8,13 @@ internal sealed class SingleShifts(ShiftTries tries, double step)
     private const int MostSteps = 120;
 
     /// <summary>Looks through all places within reach, until one trunk's shift leaves nothing amiss.</summary>
+    /// <param name="most">How far it is worth to go, in millimetres.</param>
     /// <returns>The state; null where no single trunk mends all.</returns>
-    public ShiftState? Find()
+    public ShiftState? Find(double most)
     {
         var count = tries.Movables.Count;
         tries.Load(new ShiftState(count));
-        var farthest = Math.Min(MostSteps, (int)Math.Floor((tries.Movables.Max(movable => movable.Farthest) / step) + 1e-9));
+        var farthest = Math.Min(MostSteps, (int)Math.Floor((Math.Min(most, tries.Movables.Max(movable => movable.Farthest)) / step) + 1e-9));
         foreach (var (right, back) in StepsOut.Within(farthest))
         {
             tries.Rest();
