@@ -39,7 +39,7 @@ internal static class ProgramHelp
           start     writes a first planting
           language-server   serves an editor
 
-        The first eleven take files, or folders searched for .grove; - reads standard
+        The first twelve take files, or folders searched for .grove; - reads standard
         input.
         grovespec COMMAND --help tells more; grovespec --version names the version.
 

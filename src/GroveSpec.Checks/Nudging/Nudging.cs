@@ -15,19 +15,24 @@ public static class Nudging
     /// <summary>Moves that leave only sizes alike are told besides when they are shorter than this share of the others.</summary>
     private const double MuchShorter = 0.7;
 
-    private const double PartOfTheSecond = 0.3;
+    private const double PartOfTheSecond = 0.2;
 
     /// <summary>Finds the moves. What is suggested was looked at by the checks themselves.</summary>
     /// <param name="context">The planting.</param>
     /// <param name="wish">How far trunks may be nudged.</param>
     /// <param name="effort">How many times the usual work is done, above zero.</param>
+    /// <param name="sideBySide">
+    /// Does so many pieces of work, each told its number from 0, at once or one after another; null for one after another. The
+    /// moves are the same either way.
+    /// </param>
     /// <param name="cancellation">Ends the search.</param>
     /// <returns>The moves, or why there are none.</returns>
     /// <exception cref="OperationCanceledException">The search was ended.</exception>
-    public static NudgeAnswer Find(CheckContext context, NudgeWish wish, double effort = 1, CancellationToken cancellation = default)
+    public static NudgeAnswer Find(CheckContext context, NudgeWish wish, double effort = 1, Action<int, Action<int>>? sideBySide = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(wish);
+        var search = new Search(wish, sideBySide ?? OneAfterAnother, cancellation);
         var remarks = ImmutableArray.CreateBuilder<string>();
         var fresh = new CheckContext(context.Planting, context.State, context.Origins, context.Units);
         var now = Composition(fresh);
@@ -38,14 +43,14 @@ public static class Nudging
         }
 
         var hasSizes = now.Any(finding => finding.Check.Name is "twin-diameters" or "twin-heights");
-        var whole = Suggest(context, now, movables, wish, withSizes: true, effort, cancellation);
+        var whole = Suggest(context, now, movables, search, withSizes: true, effort);
         var suggestions = ImmutableArray.CreateBuilder<NudgeSuggestion>();
         if (whole is not null)
         {
             suggestions.Add(whole);
         }
 
-        if (hasSizes && Suggest(context, now, movables, wish, withSizes: false, effort * PartOfTheSecond, cancellation) is { } place
+        if (hasSizes && Suggest(context, now, movables, search, withSizes: false, effort * PartOfTheSecond) is { } place
             && (whole is null || (place.Distance.Millimetres < whole.Distance.Millimetres * MuchShorter && place.Left.All(IsOfSizes))))
         {
             suggestions.Add(place);
@@ -96,13 +101,13 @@ public static class Nudging
 
     private static bool IsOfSizes(Finding finding) => finding.Check.Name is "twin-diameters" or "twin-heights" || IsOutOfReach(finding);
 
-    private static NudgeSuggestion? Suggest(CheckContext context, ImmutableArray<Finding> now, List<Movable> movables, NudgeWish wish, bool withSizes, double effort, CancellationToken cancellation)
+    private static NudgeSuggestion? Suggest(CheckContext context, ImmutableArray<Finding> now, List<Movable> movables, Search search, bool withSizes, double effort)
     {
         var limits = NudgeLimits.Of(context, Margin, withSizes);
 
         // Searches that run side by side only read what is worked out by now.
         _ = (context.Outline, context.Standing);
-        var plan = new ShiftSearch(() => Stand(context, limits), movables, Math.Max(HandStep(context.Units), wish.Step.Millimetres), cancellation).Find(effort, withSizes);
+        var plan = new ShiftSearch(() => Stand(context, limits), movables, Math.Max(HandStep(context.Units), search.Wish.Step.Millimetres), search.SideBySide, search.Cancellation).Find(effort, withSizes);
         if (plan.Shifts.IsEmpty)
         {
             return null;
@@ -141,4 +146,14 @@ public static class Nudging
         var largest = Rules.CentredMain.LargestFirst(context.Standing.Trunks).FirstOrDefault() is { } trunk ? context.Standing.Trunks.IndexOf(trunk) : -1;
         return new(context.Standing, NameOrder.Of(context.State), context.Outline, largest, context.Planting.EffectiveHabit == Habit.Clump, limits);
     }
+
+    private static void OneAfterAnother(int count, Action<int> work)
+    {
+        for (var number = 0; number < count; number++)
+        {
+            work(number);
+        }
+    }
+
+    private sealed record Search(NudgeWish Wish, Action<int, Action<int>> SideBySide, CancellationToken Cancellation);
 }

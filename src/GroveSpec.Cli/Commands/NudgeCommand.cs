@@ -92,7 +92,7 @@ internal sealed class NudgeCommand : GroveCommand
             var assessment = reading.Read(file);
             if (Checker.IsJudged(assessment.State) && (PlantingReading.IsPlanting(assessment) || search.Files.Count == 1))
             {
-                var answer = Guard.Run(file.Name, "looking for moves", () => Nudging.Find(assessment.ToContext(), wish));
+                var answer = Guard.Run(file.Name, "looking for moves", () => Nudging.Find(assessment.ToContext(), wish, sideBySide: (count, work) => Parallel.For(0, count, work)));
                 answers.Add((assessment, answer));
                 if (isWriting)
                 {

@@ -16,9 +16,9 @@ namespace GroveSpec.Craft.Moving;
 public sealed class ShiftSearch
 {
     private const long WorkOfRepairs = 800_000;
-    private const long WorkOfSweeps = 2_400_000;
+    private const long WorkOfSweeps = 1_500_000;
     private const long WorkOfPolish = 1_000_000;
-    private const int Sweeps = 3;
+    private const int Sweeps = 4;
     private const int UsualTrunks = 12;
     private const int Polished = 2;
     private const ulong Seed = 20_261_126;
@@ -26,15 +26,17 @@ public sealed class ShiftSearch
     private readonly Func<LooseStand> stand;
     private readonly IReadOnlyList<Movable> movables;
     private readonly double step;
+    private readonly Action<int, Action<int>> sideBySide;
     private readonly CancellationToken cancellation;
 
     /// <summary>Makes a search.</summary>
     /// <param name="stand">Lays out the stand, all trunks where they are at first; each search that runs beside others has its own.</param>
     /// <param name="movables">The trunks that may be shifted.</param>
     /// <param name="step">The step in which single trunks are tried, in millimetres.</param>
+    /// <param name="sideBySide">Does so many pieces of work, each told its number from 0, at once or one after another; each writes only its own result, so that their order is of no matter.</param>
     /// <param name="cancellation">Ends the search.</param>
-    public ShiftSearch(Func<LooseStand> stand, IReadOnlyList<Movable> movables, double step, CancellationToken cancellation) =>
-        (this.stand, this.movables, this.step, this.cancellation) = (stand, movables, step, cancellation);
+    public ShiftSearch(Func<LooseStand> stand, IReadOnlyList<Movable> movables, double step, Action<int, Action<int>> sideBySide, CancellationToken cancellation) =>
+        (this.stand, this.movables, this.step, this.sideBySide, this.cancellation) = (stand, movables, step, sideBySide, cancellation);
 
     /// <summary>Searches.</summary>
     /// <param name="effort">How many times the usual work is done, above zero.</param>
@@ -59,10 +61,11 @@ public sealed class ShiftSearch
 
     private ShiftState Search(ShiftState first, double effort, bool triesEachAlone)
     {
-        // What takes longer to look at may take longer, up to some seconds.
-        effort *= Math.Clamp(movables.Count * movables.Count / (double)(UsualTrunks * UsualTrunks), 1, 8);
+        // What takes longer to look at may take longer, up to some seconds; what is looked at sooner is looked at more often.
+        var part = movables.Count / (double)UsualTrunks;
+        effort *= part >= 1 ? Math.Min(part * part, 8) : Math.Min(1.25 / part, 2.5);
         var found = new List<ShiftState>[Sweeps + 1];
-        Run(found.Length, run => found[run] = run == 0
+        sideBySide(found.Length, run => found[run] = run == 0
             ? new ShiftRepairs(Tries()).Find(first, (long)(WorkOfRepairs * effort))
             : [new ShiftSweeps(Tries(), new SeededRandom(Seed + (ulong)run)).Find(first, (long)(WorkOfSweeps * effort))]);
         var kept = new List<ShiftState>();
@@ -78,22 +81,9 @@ public sealed class ShiftSearch
         }
 
         ShiftState[] worn = [.. kept.Where(state => state.Weight == kept[0].Weight).Take(Polished)];
-        Run(worn.Length, run => worn[run] = new ShiftPolish(Tries(), new SeededRandom(Seed)).Shorten(worn[run], (long)(WorkOfPolish * effort)));
+        sideBySide(worn.Length, run => worn[run] = new ShiftPolish(Tries(), new SeededRandom(Seed)).Shorten(worn[run], (long)(WorkOfPolish * effort)));
         return worn.Aggregate((one, other) => other.IsBetterThan(one) ? other : one);
     }
 
     private ShiftTries Tries() => new(stand(), movables, cancellation);
-
-    /// <summary>Runs searches side by side; each writes only its own result, so that their order is of no matter.</summary>
-    private void Run(int count, Action<int> search)
-    {
-        try
-        {
-            Parallel.For(0, count, new ParallelOptions { CancellationToken = cancellation }, search);
-        }
-        catch (AggregateException stopped) when (cancellation.IsCancellationRequested)
-        {
-            throw new OperationCanceledException("The search was ended.", stopped, cancellation);
-        }
-    }
 }

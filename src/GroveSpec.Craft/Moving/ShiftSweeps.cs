@@ -14,7 +14,8 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
     /// <summary>What one finding is worth in millimetres of way.</summary>
     private const double Price = 40;
 
-    private const double Stride = 3;
+    private const double ShortestStride = 1.5;
+    private const double StrideRange = 2.5;
     private const double LeastStride = 0.4;
     private const double Halt = 0.02;
 
@@ -108,10 +109,13 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
         var (bestRight, bestBack) = (right, back);
         Look(0, 0);
         var turn = 2 * Math.PI * random.NextShare();
+
+        // Finer now and then, for free spots may be small.
+        var stride = ShortestStride + (StrideRange * random.NextShare());
         var (sine, cosine) = Math.SinCos(turn);
         foreach (var (stepRight, stepBack) in spots)
         {
-            double alongRight = stepRight * Stride, alongBack = stepBack * Stride;
+            double alongRight = stepRight * stride, alongBack = stepBack * stride;
             if ((alongRight * alongRight) + (alongBack * alongBack) >= best * best)
             {
                 break;
@@ -121,7 +125,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
         }
 
         // About the best spot, ever more finely.
-        for (var stride = Stride / 2; stride > LeastStride; stride /= 2)
+        for (stride /= 2; stride > LeastStride; stride /= 2)
         {
             var (aboutRight, aboutBack) = (bestRight, bestBack);
             for (var direction = 0; direction < 8; direction++)

@@ -168,7 +168,7 @@ public sealed class NudgingTests
             var context = ThinningScoreTests.ContextOf(Wood.Of(seed, 3 + (seed % 6)));
             if (SingleMove(context, 25) is { } shortest)
             {
-                var answer = GroveSpec.Checks.Nudging.Nudging.Find(context, Usual, 0.05, TestContext.Current.CancellationToken);
+                var answer = GroveSpec.Checks.Nudging.Nudging.Find(context, Usual, 0.05, null, TestContext.Current.CancellationToken);
                 Assert.All(answer.Suggestions[0].Left, finding => Assert.Contains(finding.Check.Name, OutOfReach));
                 Assert.InRange(answer.Suggestions[0].Distance.Millimetres, 0.05, shortest + 1e-6);
                 mended++;
@@ -189,7 +189,7 @@ public sealed class NudgingTests
             if (shortest is > 0 and < double.PositiveInfinity)
             {
                 compared++;
-                var first = GroveSpec.Checks.Nudging.Nudging.Find(context, Usual, 1, TestContext.Current.CancellationToken).Suggestions[0];
+                var first = GroveSpec.Checks.Nudging.Nudging.Find(context, Usual, 1, null, TestContext.Current.CancellationToken).Suggestions[0];
                 if (first.Left.Any(finding => !OutOfReach.Contains(finding.Check.Name)) || first.Distance.Millimetres > (shortest * 1.1) + 0.1)
                 {
                     longer.Add($"seed {seed}: {first.Distance.Millimetres:F1} mm leaving {first.LeftCount}, {shortest:F1} mm are enough");
@@ -202,15 +202,18 @@ public sealed class NudgingTests
     }
 
     [Fact]
-    public void The_same_planting_gives_the_same_moves_each_time()
+    public void The_same_planting_gives_the_same_moves_each_time_whether_or_not_searches_run_at_once()
     {
         for (var seed = 0; seed < 6; seed++)
         {
-            var source = Wood.Of(seed, 9);
-            Assert.Equal(
-                Find(source).Suggestions.Select(suggestion => string.Join('\n', suggestion.Edits.Select(edit => edit.NewText))),
-                Find(source).Suggestions.Select(suggestion => string.Join('\n', suggestion.Edits.Select(edit => edit.NewText))));
+            var context = ThinningScoreTests.ContextOf(Wood.Of(seed, 9));
+            var one = GroveSpec.Checks.Nudging.Nudging.Find(context, Usual, 1, null, TestContext.Current.CancellationToken);
+            var other = GroveSpec.Checks.Nudging.Nudging.Find(context, Usual, 1, (count, work) => Parallel.For(0, count, work), TestContext.Current.CancellationToken);
+            Assert.Equal(Written(one), Written(other));
+            Assert.Equal(Written(one), Written(GroveSpec.Checks.Nudging.Nudging.Find(context, Usual, 1, null, TestContext.Current.CancellationToken)));
         }
+
+        static string Written(NudgeAnswer answer) => string.Join('\n', answer.Suggestions.SelectMany(suggestion => suggestion.Edits).Select(edit => edit.NewText));
     }
 
     /// <summary>The shortest whole-millimetre move of one trunk after which the checks themselves find nothing that moves can mend; null where there is none within reach.</summary>
@@ -254,7 +257,7 @@ public sealed class NudgingTests
     }
 
     private static NudgeAnswer Find(string source, NudgeWish? wish = null, double effort = 1) =>
-        GroveSpec.Checks.Nudging.Nudging.Find(ThinningScoreTests.ContextOf(source), wish ?? Usual, effort, TestContext.Current.CancellationToken);
+        GroveSpec.Checks.Nudging.Nudging.Find(ThinningScoreTests.ContextOf(source), wish ?? Usual, effort, null, TestContext.Current.CancellationToken);
 
     private static List<string> Keys(IEnumerable<Finding> findings) =>
         [.. findings.Select(finding => $"{finding.Check.Name} {string.Join(' ', finding.Trunks)}").Order(StringComparer.Ordinal)];
