@@ -1,4 +1,3 @@
-using GroveSpec.Drawing.Ground;
 using GroveSpec.Drawing.Plan;
 using GroveSpec.Drawing.Scene;
 using GroveSpec.Model.States;
@@ -27,16 +26,16 @@ public static class PlanPlate
     /// <returns>What <see cref="Draw"/> gives, in UTF-8 without a byte order mark.</returns>
     public static byte[] DrawBytes(DrawingSubject subject, DrawingOptions options) => Write(subject, options, null).FinishBytes();
 
-    /// <summary>Writes the plate, with free ground in it where a layer is given.</summary>
-    internal static SvgWriter Write(DrawingSubject subject, DrawingOptions options, GroundLayer? ground)
+    /// <summary>Writes the plate, with what a layer adds where one is given.</summary>
+    internal static SvgWriter Write(DrawingSubject subject, DrawingOptions options, PlanLayer? layer)
     {
         var state = subject.State;
         var layout = PlanLayout.Of(state, options);
         var marks = FindingMarks.Of(layout, subject.Findings);
         var numbers = marks.Select(mark => mark.Number).Distinct().ToList();
-        var key = Plate.LayOutKey(PlanLayout.PageWidth, ground?.Sentences ?? (options.TellsFindings ? numbers.Select(number => subject.Findings[number - 1].Message) : []));
+        var key = Plate.LayOutKey(PlanLayout.PageWidth, layer?.Sentences ?? (options.TellsFindings ? numbers.Select(number => subject.Findings[number - 1].Message) : []));
         var gaps = GapLines.Of(layout.Trunks, subject.Findings);
-        var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units, ground?.Note);
+        var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units, layer?.Note);
         var footTop = layout.PlotBottom;
         var notesTop = footTop + 46;
         var keyTop = notesTop + PlanNotes.Height(notes);
@@ -45,13 +44,13 @@ public static class PlanPlate
         var svg = new SvgWriter(32768 + (layout.Trunks.Length * (layout.Detail == PlanDetail.Least ? 128 : 320)));
         var name = PlanWords.Name(state.Planting);
         Plate.Open(
-            svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, {(ground is null ? "from above" : "free ground")}", PlanWords.Description(subject, numbers, options.Units), ground is null ? PlanStyle.Sheet() : GroundStyle.Sheet(), options);
-        Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, ground?.Remark ?? PlanWords.Remark(state), options);
+            svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, {layer?.Title ?? "from above"}", PlanWords.Description(subject, numbers, options.Units), layer?.Sheet() ?? PlanStyle.Sheet(), options);
+        Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, layer?.Remark ?? PlanWords.Remark(state), options);
         var labels = new PlanLabels(layout, gaps, marks, options.Units);
         svg.CoarsePaths = true;
         Shore.WriteBed(svg, layout);
         WriteCrowns(svg, layout);
-        ground?.WriteBelow(svg, layout);
+        layer?.WriteBelow(svg, layout);
         Shore.Write(svg, layout, state.Planting.Container?.Origin.Id, name);
         if (options.ShowBearings)
         {
@@ -59,7 +58,7 @@ public static class PlanPlate
         }
 
         var eye = ViewerEye.Of(layout, state.Planting, options.Units);
-        ground?.Ask(labels.Placer, layout);
+        layer?.Ask(labels.Placer, layout);
         labels.Find(eye, NamesShown(layout));
         labels.WriteGapLines(svg);
         foreach (var trunk in layout.Trunks)
@@ -68,19 +67,19 @@ public static class PlanPlate
         }
 
         svg.CoarsePaths = false;
-        ground?.WriteAbove(svg, layout, labels);
+        layer?.WriteAbove(svg, layout, labels);
         labels.WriteFindings(svg);
         eye.Write(svg);
         labels.WriteNames(svg);
         Plate.WriteScaleBar(svg, Plate.Margin, footTop + 6, 260, layout.Scale, options.Units);
         PlanNotes.Write(svg, notes, notesTop);
-        if (ground is null)
+        if (layer is null)
         {
             Plate.WriteKey(svg, keyTop, numbers, key);
         }
         else
         {
-            Plate.WriteKey(svg, keyTop, [.. Enumerable.Range(1, key.Count)], key, GroundStyle.Mark);
+            Plate.WriteKey(svg, keyTop, [.. Enumerable.Range(1, key.Count)], key, layer.Mark);
         }
 
         Plate.Close(svg);

@@ -85,6 +85,16 @@ public sealed class NudgeCommandTests : IDisposable
         Assert.Contains("No moves of up to 1 mm were found", Flowing(work.Run("nudge", "a.grove", "--reach", "1mm").Output), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void The_picture_shows_the_moves_and_is_alone_on_standard_output()
+    {
+        Assert.Contains("Three in a row", work.Run("nudge", "a.grove", "--picture", "moves.svg").Output, StringComparison.Ordinal);
+        var picture = work.Read("moves.svg");
+        Assert.Contains("class=\"gs-way\"", picture, StringComparison.Ordinal);
+        Assert.Equal(picture, work.Run("nudge", "a.grove", "--picture", "-").Output);
+        Assert.Equal(ExitStatus.Usage, work.Run("nudge", "a.grove", "--picture", "-", "--json").Status);
+    }
+
     [Theory]
     [InlineData("--reach", "far")]
     [InlineData("--bend", "90")]

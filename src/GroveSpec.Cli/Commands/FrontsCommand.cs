@@ -10,8 +10,6 @@ using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Drawing;
-using GroveSpec.Model.Quantities;
-using GroveSpec.Publishing.Raster;
 using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Cli.Commands;
@@ -68,8 +66,6 @@ internal sealed class FrontsCommand : GroveCommand
     public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
     {
         var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
-        var drawn = parsed.GetValue(picture);
-        var form = PictureFile.FormatOf(null, drawn);
         var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
         var search = InputSearch.Find(names, terminal.Folder);
         var isWriting = parsed.GetValue(write);
@@ -78,13 +74,7 @@ internal sealed class FrontsCommand : GroveCommand
             throw new UsageException("Standard input cannot be written back; leave --write out, and the fronts are told.");
         }
 
-        if (drawn is InputFile.StandardInput && (parsed.GetValue(json) || path is not null || search.Files.Count > 1))
-        {
-            throw new UsageException("--picture - writes one drawing to standard output, and nothing else then does. Name a file or a folder for --picture.");
-        }
-
-        Delivery.RefuseSame([path, drawn], search.Files, terminal);
-        var folder = drawn is not (null or InputFile.StandardInput) && OutputFolder.IsMeant(drawn, terminal.Folder, search.Files.Count) ? new OutputFolder(drawn, search.Files, terminal) : null;
+        var beside = PictureBeside.Of(parsed.GetValue(picture), "fronts", path, parsed.GetValue(json), search, terminal);
         var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
         var run = new FileRun(search, terminal);
         var answers = ImmutableArray.CreateBuilder<(Assessment Planting, FrontsAnswer Answer)>();
@@ -95,9 +85,9 @@ internal sealed class FrontsCommand : GroveCommand
             {
                 var answer = Guard.Run(file.Name, "looking for its front", () => BestFronts.Find(assessment.ToContext(), assessment.Tree));
                 answers.Add((assessment, answer));
-                if (drawn is not null && answer.Obstacle is null)
+                if (beside.IsAsked && answer.Obstacle is null)
                 {
-                    Draw(drawn, folder, file, Guard.Run(file.Name, "drawing its fronts", () => Picture(assessment, answer, form, measures)), form, search, terminal);
+                    beside.Write(file, () => FrontsPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }));
                 }
 
                 if (isWriting)
@@ -109,28 +99,13 @@ internal sealed class FrontsCommand : GroveCommand
             return run.Judge(assessment.Findings.RemoveAll(finding => finding.Check.IsComposition), reading.Sources, parsed.GetValue(strict));
         });
 
-        if (drawn is not InputFile.StandardInput)
+        if (!beside.IsAlone)
         {
             WriteReport(answers, run, path, parsed.GetValue(json), search, terminal);
         }
 
         return status;
     }
-
-    private static void Draw(string drawn, OutputFolder? folder, InputFile file, byte[] picture, PictureFormat form, InputSearch search, Terminal terminal)
-    {
-        if (folder is not null)
-        {
-            folder.Write(file, $"-fronts.{PictureFile.Word(form)}", picture);
-        }
-        else
-        {
-            Delivery.Write(drawn, picture, search.Files, terminal);
-        }
-    }
-
-    private static byte[] Picture(Assessment assessment, FrontsAnswer answer, PictureFormat form, UnitSystem measures) =>
-        PictureFile.Render(FrontsPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }), form, PdfPage.Drawing);
 
     private static void Write(InputFile file, Assessment assessment, FrontsAnswer answer, FileRun run, Terminal terminal)
     {

@@ -11,7 +11,6 @@ using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Drawing;
 using GroveSpec.Model.Quantities;
-using GroveSpec.Publishing.Raster;
 using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Cli.Commands;
@@ -72,8 +71,6 @@ internal sealed class GroundCommand : GroveCommand
     public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
     {
         var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
-        var drawn = parsed.GetValue(picture);
-        var form = PictureFile.FormatOf(null, drawn);
         var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
         var wish = new GroundWish(SharedOptions.ReadLength("--diameter", parsed.GetValue(diameter), measures), SharedOptions.ReadLength("--height", parsed.GetValue(height), measures), parsed.GetValue(of));
         if (wish is { Diameter: null, Of: null })
@@ -88,13 +85,7 @@ internal sealed class GroundCommand : GroveCommand
             throw new UsageException("Standard input cannot be written back; leave --write out, and the spots are told.");
         }
 
-        if (drawn is InputFile.StandardInput && (parsed.GetValue(json) || path is not null || search.Files.Count > 1))
-        {
-            throw new UsageException("--picture - writes one drawing to standard output, and nothing else then does. Name a file or a folder for --picture.");
-        }
-
-        Delivery.RefuseSame([path, drawn], search.Files, terminal);
-        var folder = drawn is not (null or InputFile.StandardInput) && OutputFolder.IsMeant(drawn, terminal.Folder, search.Files.Count) ? new OutputFolder(drawn, search.Files, terminal) : null;
+        var beside = PictureBeside.Of(parsed.GetValue(picture), "ground", path, parsed.GetValue(json), search, terminal);
         var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
         var run = new FileRun(search, terminal);
         var answers = ImmutableArray.CreateBuilder<(Assessment Planting, GroundAnswer Answer)>();
@@ -105,17 +96,9 @@ internal sealed class GroundCommand : GroveCommand
             {
                 var answer = Guard.Run(file.Name, "looking for ground", () => FreeGround.Find(assessment.ToContext(), wish));
                 answers.Add((assessment, answer));
-                if (drawn is not null && answer.Obstacle is null)
+                if (beside.IsAsked && answer.Obstacle is null)
                 {
-                    var plan = Guard.Run(file.Name, "drawing its ground", () => Picture(assessment, answer, form, measures));
-                    if (folder is not null)
-                    {
-                        folder.Write(file, $"-ground.{PictureFile.Word(form)}", plan);
-                    }
-                    else
-                    {
-                        Delivery.Write(drawn, plan, search.Files, terminal);
-                    }
+                    beside.Write(file, () => GroundPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }));
                 }
 
                 if (isWriting)
@@ -127,7 +110,7 @@ internal sealed class GroundCommand : GroveCommand
             return run.Judge(assessment.Findings.RemoveAll(finding => finding.Check.IsComposition), reading.Sources, parsed.GetValue(strict));
         });
 
-        if (drawn is not InputFile.StandardInput)
+        if (!beside.IsAlone)
         {
             Tell(answers.ToImmutable(), run, reading.Sources, parsed.GetValue(json), path, search, measures, terminal);
         }
@@ -153,9 +136,6 @@ internal sealed class GroundCommand : GroveCommand
 
         Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
     }
-
-    private static byte[] Picture(Assessment assessment, GroundAnswer answer, PictureFormat form, UnitSystem measures) =>
-        PictureFile.Render(GroundPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }), form, PdfPage.Drawing);
 
     private static void Write(InputFile file, Assessment assessment, GroundAnswer answer, FileRun run, Terminal terminal)
     {

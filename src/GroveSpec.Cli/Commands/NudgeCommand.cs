@@ -10,6 +10,7 @@ using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
+using GroveSpec.Drawing;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Syntax.Text;
 
@@ -24,6 +25,7 @@ internal sealed class NudgeCommand : GroveCommand
     private readonly Option<string?> bend = new("--bend") { HelpName = "DEGREES" };
     private readonly Option<string?> step = new("--step") { HelpName = "LENGTH" };
     private readonly Option<bool> write = new("--write");
+    private readonly Option<string?> picture = new("--picture") { HelpName = "PATH" };
     private readonly Option<bool> json = new("--json");
     private readonly Option<string?> output = SharedOptions.Output();
     private readonly Option<string?> on = SharedOptions.On();
@@ -47,6 +49,7 @@ internal sealed class NudgeCommand : GroveCommand
 
           grovespec nudge salt-bank.grove
           grovespec nudge salt-bank.grove --reach 15mm    no trunk goes further
+          grovespec nudge salt-bank.grove --picture moves.svg
           grovespec nudge salt-bank.grove --write         writes the moves into the file
 
         --reach LENGTH   how far a trunk may be moved, as its roots allow; 60 mm where
@@ -57,6 +60,8 @@ internal sealed class NudgeCommand : GroveCommand
                          nothing is said
         --write          writes the first suggestion into the file and touches nothing
                          else
+        --picture PATH   draws the first suggestion on the plan: a file that ends in
+                         .svg, .png or .pdf, or a folder for several
         --json           writes for programs
         --output PATH    writes to a file instead of standard output
         --on DATE        the day to see it on; without it, the day of the newest
@@ -68,7 +73,7 @@ internal sealed class NudgeCommand : GroveCommand
         """;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Option> Options => [reach, bend, step, write, json, output, on, units, strict];
+    public override IReadOnlyList<Option> Options => [reach, bend, step, write, picture, json, output, on, units, strict];
 
     /// <inheritdoc/>
     public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
@@ -83,7 +88,7 @@ internal sealed class NudgeCommand : GroveCommand
             throw new UsageException("Standard input cannot be written back; leave --write out, and the moves are told.");
         }
 
-        Delivery.RefuseSame([path], search.Files, terminal);
+        var beside = PictureBeside.Of(parsed.GetValue(picture), "moves", path, parsed.GetValue(json), search, terminal);
         var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
         var run = new FileRun(search, terminal);
         var answers = ImmutableArray.CreateBuilder<(Assessment Planting, NudgeAnswer Answer)>();
@@ -94,6 +99,11 @@ internal sealed class NudgeCommand : GroveCommand
             {
                 var answer = Guard.Run(file.Name, "looking for moves", () => Nudging.Find(assessment.ToContext(), wish, sideBySide: (count, work) => Parallel.For(0, count, work)));
                 answers.Add((assessment, answer));
+                if (beside.IsAsked && !answer.Suggestions.IsEmpty)
+                {
+                    beside.Write(file, () => NudgePlate.Draw(assessment.State, answer.Suggestions[0], new DrawingOptions { Units = measures }));
+                }
+
                 if (isWriting)
                 {
                     Write(file, assessment, answer, run, terminal);
@@ -103,10 +113,20 @@ internal sealed class NudgeCommand : GroveCommand
             return run.Judge(assessment.Findings.RemoveAll(finding => finding.Check.IsComposition), reading.Sources, parsed.GetValue(strict));
         });
 
-        using var page = new MemoryStream();
-        if (parsed.GetValue(json))
+        if (!beside.IsAlone)
         {
-            NudgeJson.Write(answers, reading.Sources, run.Troubles, page);
+            Tell(answers, run, reading.Sources, path, parsed.GetValue(json), measures, search, terminal);
+        }
+
+        return status;
+    }
+
+    private static void Tell(ImmutableArray<(Assessment Planting, NudgeAnswer Answer)>.Builder answers, FileRun run, SourceLibrary sources, string? path, bool isJson, UnitSystem measures, InputSearch search, Terminal terminal)
+    {
+        using var page = new MemoryStream();
+        if (isJson)
+        {
+            NudgeJson.Write(answers, sources, run.Troubles, page);
         }
         else
         {
@@ -118,7 +138,6 @@ internal sealed class NudgeCommand : GroveCommand
         }
 
         Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
-        return status;
     }
 
     private NudgeWish ReadWish(ParseResult parsed, UnitSystem measures)

@@ -8,7 +8,7 @@ using GroveSpec.Model.Quantities;
 namespace GroveSpec.Drawing.Ground;
 
 /// <summary>What a plan with free ground carries besides: the ground, what bounds it, and the spots.</summary>
-internal sealed class GroundLayer
+internal sealed class GroundLayer : PlanLayer
 {
     private const double LeastHatch = 5;
     private const double MarkRoom = 24;
@@ -34,19 +34,26 @@ internal sealed class GroundLayer
             : "Hatched ground is free for the middle of the trunk. Numbered rings are the best spots; the dotted ring round each is the room to be off.";
     }
 
-    /// <summary>A sentence for each spot.</summary>
-    public IReadOnlyList<string> Sentences { get; }
+    /// <inheritdoc/>
+    public override string Title => "free ground";
 
-    /// <summary>The line below the heading.</summary>
-    public string Remark { get; }
+    /// <inheritdoc/>
+    public override string Mark => GroundStyle.Mark;
 
-    /// <summary>What the marks mean.</summary>
-    public string Note { get; }
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Sentences { get; }
 
-    /// <summary>Writes the ground and what bounds it, which lie over crowns and below trunks.</summary>
-    /// <param name="svg">Where to.</param>
-    /// <param name="layout">The plan.</param>
-    public void WriteBelow(SvgWriter svg, PlanLayout layout)
+    /// <inheritdoc/>
+    public override string Remark { get; }
+
+    /// <inheritdoc/>
+    public override string Note { get; }
+
+    /// <inheritdoc/>
+    public override StyleSheet Sheet() => GroundStyle.Sheet();
+
+    /// <inheritdoc/>
+    public override void WriteBelow(SvgWriter svg, PlanLayout layout)
     {
         var rings = answer.Outline.Select(ring => ring.Select(point => (X: layout.ToX(point.X.Millimetres), Y: layout.ToY(point.Y.Millimetres))).ToArray()).Where(ring => ring.Length >= 3).ToArray();
         WriteBounds(svg, layout);
@@ -78,10 +85,8 @@ internal sealed class GroundLayer
         svg.EndPath();
     }
 
-    /// <summary>Asks for places for the spots' numbers.</summary>
-    /// <param name="placer">Finds them.</param>
-    /// <param name="layout">The plan.</param>
-    public void Ask(LabelPlacer placer, PlanLayout layout)
+    /// <inheritdoc/>
+    public override void Ask(LabelPlacer placer, PlanLayout layout)
     {
         asked.Clear();
         foreach (var spot in answer.Spots)
@@ -102,11 +107,8 @@ internal sealed class GroundLayer
         }
     }
 
-    /// <summary>Writes the spots and their numbers.</summary>
-    /// <param name="svg">Where to.</param>
-    /// <param name="layout">The plan.</param>
-    /// <param name="labels">Where the numbers stand.</param>
-    public void WriteAbove(SvgWriter svg, PlanLayout layout, PlanLabels labels)
+    /// <inheritdoc/>
+    public override void WriteAbove(SvgWriter svg, PlanLayout layout, PlanLabels labels)
     {
         for (var index = 0; index < answer.Spots.Length; index++)
         {

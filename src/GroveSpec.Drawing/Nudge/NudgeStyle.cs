@@ -1,0 +1,19 @@
+using GroveSpec.Drawing.Plan;
+using GroveSpec.Drawing.Scene;
+
+namespace GroveSpec.Drawing.Nudge;
+
+/// <summary>The look of moves on a plan.</summary>
+internal static class NudgeStyle
+{
+    /// <summary>The class of a move's numbered ring.</summary>
+    public const string Mark = "gs-move-mark";
+
+    /// <summary>The style of a plan with moves.</summary>
+    /// <returns>A new sheet.</returns>
+    public static StyleSheet Sheet() => PlanStyle.Sheet()
+        .Rule(".gs-was", "fill:none;stroke:$ink;stroke-width:1.1;stroke-dasharray:4 3")
+        .Rule(".gs-way", "fill:none;stroke:$attention;stroke-width:1.8;stroke-linecap:round;stroke-linejoin:round")
+        .Rule("." + Mark, "fill:$paper;stroke:$ink;stroke-width:1")
+        .Rule($".{Mark}-number", "fill:$ink");
+}

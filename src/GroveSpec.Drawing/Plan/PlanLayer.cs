@@ -1,0 +1,42 @@
+using GroveSpec.Drawing.Scene;
+
+namespace GroveSpec.Drawing.Plan;
+
+/// <summary>What a plan carries besides the planting: numbered things between crowns and trunks and above them, with a sentence for each.</summary>
+internal abstract class PlanLayer
+{
+    /// <summary>What the plate shows, behind the planting's name.</summary>
+    public abstract string Title { get; }
+
+    /// <summary>A sentence for each numbered thing, in the order of the numbers.</summary>
+    public abstract IReadOnlyList<string> Sentences { get; }
+
+    /// <summary>The line below the heading.</summary>
+    public abstract string Remark { get; }
+
+    /// <summary>What the marks mean.</summary>
+    public abstract string Note { get; }
+
+    /// <summary>The class of the numbered rings.</summary>
+    public abstract string Mark { get; }
+
+    /// <summary>The plate's style.</summary>
+    /// <returns>A new sheet.</returns>
+    public abstract StyleSheet Sheet();
+
+    /// <summary>Writes what lies over crowns and below trunks.</summary>
+    /// <param name="svg">Where to.</param>
+    /// <param name="layout">The plan.</param>
+    public abstract void WriteBelow(SvgWriter svg, PlanLayout layout);
+
+    /// <summary>Asks for places for the numbers.</summary>
+    /// <param name="placer">Finds them.</param>
+    /// <param name="layout">The plan.</param>
+    public abstract void Ask(LabelPlacer placer, PlanLayout layout);
+
+    /// <summary>Writes what lies above the trunks, with the numbers.</summary>
+    /// <param name="svg">Where to.</param>
+    /// <param name="layout">The plan.</param>
+    /// <param name="labels">Where the numbers stand.</param>
+    public abstract void WriteAbove(SvgWriter svg, PlanLayout layout, PlanLabels labels);
+}
