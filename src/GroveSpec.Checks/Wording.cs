@@ -54,6 +54,13 @@ internal static class Wording
         _ => "to the back",
     };
 
+    /// <summary>Findings by their checks, in the order in which they are told.</summary>
+    /// <param name="findings">The findings; the untold are counted.</param>
+    /// <returns>Such as "three-in-line 2 times, even-gaps"; empty for none.</returns>
+    public static string Kinds(IEnumerable<Finding> findings) => string.Join(", ", findings
+        .GroupBy(finding => finding.Check.Name, StringComparer.Ordinal)
+        .Select(kind => kind.Sum(finding => 1 + finding.Untold) is > 1 and var number ? $"{kind.Key} {number} times" : kind.Key));
+
     /// <summary>A name, cut where it is too long for a sentence.</summary>
     /// <param name="name">The name.</param>
     /// <returns>The name itself, or its beginning and an ellipsis.</returns>

@@ -84,7 +84,7 @@ public static class FrontsPlate
 
     private static string Loses(Checks.Fronts.Front front) => front.Found == 0
         ? "loses nothing"
-        : "loses " + string.Join(", ", front.Findings.GroupBy(finding => finding.Check.Name).Select(kind => kind.Sum(finding => 1 + finding.Untold) is > 1 and var number ? $"{kind.Key} {number} times" : kind.Key));
+        : "loses " + front.Kinds;
 
     private static string Describe(FrontsAnswer answer, string name) =>
         $"{name} seen from {string.Join(", ", answer.Suggestions.Select(suggestion => Degrees(suggestion.Front)))}"

@@ -17,7 +17,7 @@ internal static class ThinningWords
         var found = stand.Found switch
         {
             0 => $"The checks of composition then find nothing, where now they find {now.Found}",
-            _ => $"The checks of composition then find {stand.Found} ({Kinds(stand)}), where now they find {now.Found}",
+            _ => $"The checks of composition then find {stand.Found} ({Wording.Kinds(stand.Findings)}), where now they find {now.Found}",
         };
         var main = stand.Main is { } name ? $"{Wording.Name(name)} stays as the main trunk"
             : now.Main is { } gone ? $"{Wording.Name(gone)}, the main trunk, goes" : "";
@@ -30,8 +30,4 @@ internal static class ThinningWords
         var parts = new[] { main, roles, gaps, sizes, balance }.Where(part => part.Length > 0).ToList();
         return $"{(now.Found == 0 && stand.Found == 0 ? "The checks of composition find nothing, as now" : found)}; {string.Join(", ", parts.SkipLast(1))}{(parts.Count > 1 ? ", and " : "")}{parts[^1]}.";
     }
-
-    private static string Kinds(ThinnedStand stand) => string.Join(", ", stand.Findings
-        .GroupBy(finding => finding.Check.Name)
-        .Select(kind => kind.Sum(finding => 1 + finding.Untold) is > 1 and var number ? $"{kind.Key} {number} times" : kind.Key));
 }

@@ -20,4 +20,7 @@ public sealed record Front
 
     /// <summary>How many findings those are, with those that are counted and not told.</summary>
     public int Found => Findings.Sum(finding => 1 + finding.Untold);
+
+    /// <summary>The findings by their checks, such as "hidden-trunk 2 times, level-tops"; empty for none.</summary>
+    public string Kinds => Wording.Kinds(Findings);
 }

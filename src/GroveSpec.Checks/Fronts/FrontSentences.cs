@@ -16,8 +16,8 @@ internal static class FrontSentences
     /// <returns>One sentence.</returns>
     public static string Why(Front front, Front now, CheckContext turned)
     {
-        var found = front.Found == 0 ? "nothing" : $"{front.Found} ({Kinds(front)})";
-        var before = now.Found == 0 ? "nothing" : $"{now.Found} ({Kinds(now)})";
+        var found = front.Found == 0 ? "nothing" : $"{front.Found} ({front.Kinds})";
+        var before = now.Found == 0 ? "nothing" : $"{now.Found} ({now.Kinds})";
         var head = front.Found == 0 && now.Found == 0
             ? "The checks of the view find nothing, as now"
             : $"The checks of the view find {found}, where from {Say(now.From)}, the front it has now, they find {before}";
@@ -46,10 +46,6 @@ internal static class FrontSentences
     /// <param name="bearing">The bearing.</param>
     /// <returns>To a hundredth of a degree, such as "201.37 deg".</returns>
     public static string Say(Bearing bearing) => LengthWording.Say(Math.Round(bearing.Degrees, 2) % 360, 2) + " deg";
-
-    private static string Kinds(Front front) => string.Join(", ", front.Findings
-        .GroupBy(finding => finding.Check.Name)
-        .Select(kind => kind.Sum(finding => 1 + finding.Untold) is > 1 and var number ? $"{kind.Key} {number} times" : kind.Key));
 
     private static string Covered(CheckContext turned)
     {

@@ -17,9 +17,6 @@ public sealed record NudgeSuggestion
     /// <summary>The planting after the moves.</summary>
     public required PlantingState State { get; init; }
 
-    /// <summary>How many findings of composition are gone.</summary>
-    public required int Cleared { get; init; }
-
     /// <summary>What the checks of composition still find, as they tell it.</summary>
     public required ImmutableArray<Finding> Left { get; init; }
 

@@ -41,12 +41,8 @@ public static class NudgeWords
         var way = suggestion.Moves.Length == 1 ? $"One trunk goes {Fine(suggestion.Distance, units)}" : $"{suggestion.Moves.Length} trunks go {Fine(suggestion.Distance, units)} in all";
         return suggestion.LeftCount == 0
             ? $"{way}, and the checks of composition then find nothing, where now they find {number}."
-            : $"{way}, and the checks of composition then find {suggestion.LeftCount} ({Kinds(suggestion.Left)}), where now they find {number}.";
+            : $"{way}, and the checks of composition then find {suggestion.LeftCount} ({Wording.Kinds(suggestion.Left)}), where now they find {number}.";
     }
-
-    private static string Kinds(ImmutableArray<Finding> findings) => string.Join(", ", findings
-        .GroupBy(finding => finding.Check.Name, StringComparer.Ordinal)
-        .Select(kind => kind.Sum(finding => 1 + finding.Untold) is > 1 and var number ? $"{kind.Key} {number} times" : kind.Key));
 
     private static string Fine(Length length, UnitSystem units) => units == UnitSystem.Inch
         ? $"{LengthWording.Say(length.Inches, 3)} in"

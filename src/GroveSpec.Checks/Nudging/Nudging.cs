@@ -107,7 +107,7 @@ public static class Nudging
 
         // Searches that run side by side only read what is worked out by now.
         _ = (context.Outline, context.Standing);
-        var plan = new ShiftSearch(() => Stand(context, limits), movables, Math.Max(HandStep(context.Units), search.Wish.Step.Millimetres), search.SideBySide, search.Cancellation).Find(effort, withSizes);
+        var plan = new ShiftSearch(() => Stand(context, limits), movables, Math.Max(Moving.HandStep.Of(context.Units).Millimetres, search.Wish.Step.Millimetres), search.SideBySide, search.Cancellation).Find(effort, withSizes);
         if (plan.Shifts.IsEmpty)
         {
             return null;
@@ -128,14 +128,11 @@ public static class Nudging
             Distance = Length.FromMillimetres(nudged.Moves.Sum(move => move.Distance.Millimetres)),
             State = nudged.State,
             Left = left,
-            Cleared = now.Sum(finding => 1 + finding.Untold) - left.Sum(finding => 1 + finding.Untold),
             Why = "",
             Edits = nudged.Edits,
         };
         return suggestion with { Why = NudgeWords.Why(suggestion, now, context.Units) };
     }
-
-    private static double HandStep(UnitSystem units) => Moving.HandStep.Of(units).Millimetres;
 
     /// <summary>The planting as a loose stand.</summary>
     /// <param name="context">The planting.</param>

@@ -50,9 +50,6 @@ internal sealed class ShiftTries(LooseStand stand, IReadOnlyList<Movable> movabl
         return stand.Weigh(double.PositiveInfinity, out _);
     }
 
-    /// <summary>Counts a try that came to nothing.</summary>
-    public void Idle() => Work += CostOfAFault;
-
     /// <summary>All that is amiss as the trunks are; the list is used again by the next call.</summary>
     /// <returns>What is amiss.</returns>
     public IReadOnlyList<StandFault> Faults()
