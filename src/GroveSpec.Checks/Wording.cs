@@ -23,6 +23,15 @@ internal static class Wording
         return shown < names.Count ? text.Append(" and ").Append(names.Count - shown).Append(" more").ToString() : text.ToString();
     }
 
+    /// <summary>Names in a row, uncut: "A", "A and B", "A, B and C"; of many, the first few and how many more.</summary>
+    /// <param name="names">At least one name.</param>
+    /// <param name="most">How many are named at most.</param>
+    /// <returns>The names as part of a sentence.</returns>
+    public static string Row(IReadOnlyList<string> names, int most = 12) =>
+        names.Count == 1 ? names[0]
+        : names.Count > most ? $"{string.Join(", ", names.Take(most))} and {names.Count - most} more"
+        : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
+
     /// <summary>A part in percent.</summary>
     /// <param name="percent">The part.</param>
     /// <returns>Such as "2.4 %", or "under 0.1 %" for less than can be shown.</returns>

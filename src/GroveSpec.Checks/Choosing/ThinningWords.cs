@@ -1,18 +1,46 @@
+using System.Collections.Immutable;
 using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Checks.Choosing;
 
-/// <summary>Says what a choice of trunks comes to.</summary>
-internal static class ThinningWords
+/// <summary>Says what a choice of trunks comes to. Names stand in the orders as the file writes them: who goes out with the saw needs all of each.</summary>
+public static class ThinningWords
 {
     private const double OffBalance = 0.05;
+
+    /// <summary>What to do.</summary>
+    /// <param name="stand">What would stand, of at least one trunk.</param>
+    /// <returns>A sentence, such as "Keep A and B; take out C.", which names every trunk, however many.</returns>
+    public static string Order(ThinnedStand stand)
+    {
+        ArgumentNullException.ThrowIfNull(stand);
+        return $"Keep {Every(stand.Kept)}{(stand.TakenOut.IsEmpty ? "" : $"; take out {Every(stand.TakenOut)}")}.";
+    }
+
+    /// <summary>What comes to nearly the same.</summary>
+    /// <param name="suggestion">The suggestion.</param>
+    /// <returns>A sentence, such as "Nearly as good: B in place of D; without A."; an empty text where nothing does.</returns>
+    public static string NearlyAsGood(ThinningSuggestion suggestion)
+    {
+        ArgumentNullException.ThrowIfNull(suggestion);
+        return suggestion.NearlyAsGood.IsEmpty ? "" : $"Nearly as good: {string.Join("; ", suggestion.NearlyAsGood.Select(Change))}.";
+    }
+
+    /// <summary>Which trunks are kept without being weighed.</summary>
+    /// <param name="answer">What was found.</param>
+    /// <returns>A sentence; an empty text where every trunk has a place, or nothing is suggested.</returns>
+    public static string NotWeighed(ThinningAnswer answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        return answer.Obstacle is not null || answer.WithoutPlace.IsEmpty ? "" : $"Kept and counted without being weighed, because the file gives no place: {Every(answer.WithoutPlace)}.";
+    }
 
     /// <summary>Why a choice is good, and what it leaves.</summary>
     /// <param name="stand">What would stand.</param>
     /// <param name="now">What stands now.</param>
     /// <param name="units">The units to speak in.</param>
     /// <returns>One sentence.</returns>
-    public static string Why(ThinnedStand stand, ThinnedStand now, UnitSystem units)
+    internal static string Why(ThinnedStand stand, ThinnedStand now, UnitSystem units)
     {
         var found = stand.Found switch
         {
@@ -30,4 +58,13 @@ internal static class ThinningWords
         var parts = new[] { main, roles, gaps, sizes, balance }.Where(part => part.Length > 0).ToList();
         return $"{(now.Found == 0 && stand.Found == 0 ? "The checks of composition find nothing, as now" : found)}; {string.Join(", ", parts.SkipLast(1))}{(parts.Count > 1 ? ", and " : "")}{parts[^1]}.";
     }
+
+    private static string Change(ThinningVariant variant) => (variant.Keep, variant.TakeOut) switch
+    {
+        ({ } keep, { } gone) => $"{keep} in place of {gone}",
+        ({ } keep, null) => $"{keep} as well",
+        var (_, gone) => $"without {gone}",
+    };
+
+    private static string Every(ImmutableArray<string> names) => Wording.Row(names, int.MaxValue);
 }

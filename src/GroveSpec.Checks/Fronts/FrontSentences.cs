@@ -4,8 +4,11 @@ using GroveSpec.Model.Quantities;
 namespace GroveSpec.Checks.Fronts;
 
 /// <summary>Says what a front is good for.</summary>
-internal static class FrontSentences
+public static class FrontSentences
 {
+    /// <summary>What is said of a front that loses nothing.</summary>
+    public const string NothingIsLost = "Nothing is lost: the checks of the view find nothing.";
+
     /// <summary>Covered less than this, in percent, a trunk is seen whole.</summary>
     private const double HardlyCovered = 1;
 
@@ -14,7 +17,7 @@ internal static class FrontSentences
     /// <param name="now">The front that the planting has now.</param>
     /// <param name="turned">The planting, seen from there.</param>
     /// <returns>One sentence.</returns>
-    public static string Why(Front front, Front now, CheckContext turned)
+    internal static string Why(Front front, Front now, CheckContext turned)
     {
         var found = front.Found == 0 ? "nothing" : $"{front.Found} ({front.Kinds})";
         var before = now.Found == 0 ? "nothing" : $"{now.Found} ({now.Kinds})";
@@ -28,7 +31,7 @@ internal static class FrontSentences
     /// <summary>Within which bearings a front holds.</summary>
     /// <param name="front">The front.</param>
     /// <returns>One sentence.</returns>
-    public static string Holds(Front front)
+    internal static string Holds(Front front)
     {
         var span = front.Span;
         if (span.IsAllRound)
@@ -40,6 +43,34 @@ internal static class FrontSentences
         return span.Width.Degrees < 0.1
             ? "It holds only exactly there: with the least turn of the pot more is found."
             : $"It holds from {Say(span.From)} to {Say(span.To)}: the viewer may step {LengthWording.Say(right, 1)} deg clockwise or {LengthWording.Say(left, 1)} deg the other way before more is found.";
+    }
+
+    /// <summary>From where a front is seen.</summary>
+    /// <param name="front">The front.</param>
+    /// <param name="isNow">Whether it is the one that the planting has now.</param>
+    /// <returns>Such as "From 201.37 deg" or "Now, from 180 deg".</returns>
+    public static string From(Front front, bool isNow = false)
+    {
+        ArgumentNullException.ThrowIfNull(front);
+        return $"{(isNow ? "Now, from" : "From")} {Say(front.From)}";
+    }
+
+    /// <summary>How good a front is.</summary>
+    /// <param name="front">The front.</param>
+    /// <returns>Such as "score 0.42".</returns>
+    public static string Score(Front front)
+    {
+        ArgumentNullException.ThrowIfNull(front);
+        return $"score {LengthWording.Say(front.Parts.Score, 2)}";
+    }
+
+    /// <summary>Which trunks are seen from nowhere.</summary>
+    /// <param name="answer">What was found.</param>
+    /// <returns>A sentence; an empty text where every trunk has a place, or nothing is suggested.</returns>
+    public static string NotSeen(FrontsAnswer answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        return answer.Obstacle is not null || answer.WithoutPlace.IsEmpty ? "" : $"Not seen from anywhere, because the file gives no place: {string.Join(", ", answer.WithoutPlace)}.";
     }
 
     /// <summary>A bearing as a grower sets it.</summary>

@@ -120,7 +120,7 @@ internal sealed class FrontsCommand : GroveCommand
         }
 
         OutputFile.Write(file.Name, terminal.Folder, SourceText.ToBytes(TextEdits.Apply(assessment.Tree.Text.Content, best.Edits)));
-        run.Tell($"{file.Name}: the best front was written, viewed from {FrontsText.Degrees(best.Front.From)}.");
+        run.Tell($"{file.Name}: the best front was written, viewed from {FrontSentences.Say(best.Front.From)}.");
     }
 
     private static void WriteReport(IEnumerable<(Assessment Planting, FrontsAnswer Answer)> answers, FileRun run, string? path, bool isJson, InputSearch search, Terminal terminal)

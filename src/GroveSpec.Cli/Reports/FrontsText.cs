@@ -1,9 +1,7 @@
 using GroveSpec.Binding;
-using GroveSpec.Checks;
 using GroveSpec.Checks.Fronts;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Drawing.Timeline;
-using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Cli.Reports;
 
@@ -28,7 +26,7 @@ internal static class FrontsText
         for (var place = 0; place < answer.Suggestions.Length; place++)
         {
             var (front, why, holds, _) = answer.Suggestions[place];
-            Paragraph.Write(writer, $"{Bold($"From {Degrees(front.From)}", isColoured)}, score {LengthWording.Say(front.Parts.Score, 2)}.", $"  {place + 1}  ", width);
+            Paragraph.Write(writer, $"{Bold(FrontSentences.From(front), isColoured)}, {FrontSentences.Score(front)}.", $"  {place + 1}  ", width);
             Paragraph.Write(writer, HarmlessText.OneLine(why), "     ", width);
             Paragraph.Write(writer, holds, "     ", width);
             WriteLosses(front, writer, width);
@@ -37,24 +35,15 @@ internal static class FrontsText
 
         if (answer.Now is { } now)
         {
-            Paragraph.Write(writer, $"{Bold($"Now, from {Degrees(now.From)}", isColoured)}, score {LengthWording.Say(now.Parts.Score, 2)}.", "  -  ", width);
+            Paragraph.Write(writer, $"{Bold(FrontSentences.From(now, isNow: true), isColoured)}, {FrontSentences.Score(now)}.", "  -  ", width);
             Paragraph.Write(writer, answer.NowHolds, "     ", width);
             WriteLosses(now, writer, width);
             writer.Write('\n');
         }
 
-        if (answer.Obstacle is null && !answer.WithoutPlace.IsEmpty)
-        {
-            Paragraph.Write(writer, HarmlessText.OneLine($"Not seen from anywhere, because the file gives no place: {string.Join(", ", answer.WithoutPlace)}."), "  ", width);
-        }
-
+        Paragraph.Write(writer, HarmlessText.OneLine(FrontSentences.NotSeen(answer)), "  ", width);
         writer.Write('\n');
     }
-
-    /// <summary>A bearing to a hundredth of a degree.</summary>
-    /// <param name="bearing">The bearing.</param>
-    /// <returns>Such as "201.37 deg".</returns>
-    public static string Degrees(Bearing bearing) => FormattableString.Invariant($"{Math.Round(bearing.Degrees, 2) % 360:0.##} deg");
 
     private static void WriteLosses(Front front, TextWriter writer, int width)
     {
@@ -65,7 +54,7 @@ internal static class FrontsText
 
         if (front.Findings.IsEmpty)
         {
-            Paragraph.Write(writer, "Nothing is lost: the checks of the view find nothing.", "     ", width);
+            Paragraph.Write(writer, FrontSentences.NothingIsLost, "     ", width);
         }
     }
 

@@ -1,5 +1,6 @@
 using GroveSpec.Binding;
 using GroveSpec.Checks.Nudging;
+using GroveSpec.Checks.Sentences;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Drawing.Timeline;
 using GroveSpec.Model.Quantities;
@@ -9,8 +10,6 @@ namespace GroveSpec.Cli.Reports;
 /// <summary>Tells for people which moves clear the findings.</summary>
 internal static class NudgeText
 {
-    private const int MostLeftTold = 6;
-
     /// <summary>Writes the answer for one planting.</summary>
     /// <param name="planting">The planting.</param>
     /// <param name="answer">What was found.</param>
@@ -37,16 +36,15 @@ internal static class NudgeText
                 Tell(NudgeWords.Order(move, units), "     ");
             }
 
-            WriteLeft(suggestion, Tell);
+            foreach (var left in NudgeSentences.Left(suggestion))
+            {
+                Tell(left, "     ");
+            }
+
             writer.Write('\n');
         }
 
-        if (answer.Suggestions.Any(suggestion => suggestion.Moves.Any(move => !move.IsMoved)))
-        {
-            Tell(NudgeWords.CareOfBending, "  ");
-        }
-
-        foreach (var remark in answer.Remarks)
+        foreach (var remark in NudgeSentences.Remarks(answer))
         {
             Tell(remark, "  ");
         }
@@ -54,18 +52,5 @@ internal static class NudgeText
         writer.Write('\n');
 
         void Tell(string text, string lead) => Paragraph.Write(writer, HarmlessText.OneLine(text), lead, width);
-    }
-
-    private static void WriteLeft(NudgeSuggestion suggestion, Action<string, string> tell)
-    {
-        foreach (var finding in suggestion.Left.Take(MostLeftTold))
-        {
-            tell($"Left: {finding.Message}", "     ");
-        }
-
-        if (suggestion.Left.Length > MostLeftTold)
-        {
-            tell($"And {suggestion.Left.Length - MostLeftTold} more are left.", "     ");
-        }
     }
 }

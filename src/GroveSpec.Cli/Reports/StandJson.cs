@@ -1,5 +1,6 @@
 using System.Text.Json;
 using GroveSpec.Binding;
+using GroveSpec.Checks.Standing;
 using GroveSpec.Cli.Files;
 using GroveSpec.Craft.Stand;
 using GroveSpec.Model.States;

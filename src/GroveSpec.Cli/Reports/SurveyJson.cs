@@ -1,5 +1,6 @@
 using System.Text.Json;
 using GroveSpec.Binding;
+using GroveSpec.Checks.Surveying;
 using GroveSpec.Cli.Files;
 using GroveSpec.Craft.Survey;
 using GroveSpec.Model.Quantities;

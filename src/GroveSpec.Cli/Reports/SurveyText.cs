@@ -1,4 +1,5 @@
 using GroveSpec.Binding;
+using GroveSpec.Checks.Surveying;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Craft.Survey;
 using GroveSpec.Model.Quantities;
@@ -21,13 +22,9 @@ internal static class SurveyText
     {
         var name = HarmlessText.OneLine(planting.Planting.Name?.Value ?? planting.File);
         writer.Write(isColoured ? $"\u001b[1m{name}\u001b[0m" : name);
-        writer.Write($", {Count(survey.Readings.Length, "tape reading")} among {Count(survey.Trunks.Length, "trunk")}\n\n");
-        SurveyedTrunk[] sought = [.. survey.Trunks.Where(trunk => trunk.Kind != SurveyedPlaceKind.Known)];
-        if (sought.Length == 0)
-        {
-            Tell(survey.Trunks.IsEmpty ? "No trunk is written down." : "The file gives every trunk a place, so that the readings only check them.");
-        }
-
+        writer.Write($", {SurveyWords.Heading(survey)}\n\n");
+        SurveyedTrunk[] sought = [.. SurveyWords.Sought(survey)];
+        Tell(SurveyWords.NothingSought(survey));
         var column = Math.Min(WidestName, sought.Length == 0 ? 0 : sought.Max(trunk => Short(trunk.Name).Length));
         foreach (var trunk in sought)
         {
@@ -39,48 +36,9 @@ internal static class SurveyText
             writer.Write('\n');
         }
 
-        if (survey.IsUnsettled)
+        foreach (var note in SurveyWords.Notes(survey, units))
         {
-            Tell("No places were found that all but a few of the readings meet, so that no reading can be blamed. Survey fewer trunks at first, or give more of them an \"at\".");
-        }
-
-        if (survey.IsTooLarge)
-        {
-            Tell($"More than {TapeSurvey.MostTrunks} trunks without a place hang together by readings, which is more than is sought at once. Give some of them an \"at\", and the rest are found.");
-        }
-
-        foreach (var judged in survey.Readings)
-        {
-            if (SurveyWords.Misfit(judged, units) is { Length: > 0 } misfit)
-            {
-                Tell(misfit);
-            }
-        }
-
-        SurveyedReading[] suspects = [.. survey.Readings.Where(judged => judged.Kind == SurveyedReadingKind.MayBeOff)];
-        if (suspects.Length > 0)
-        {
-            Tell(SurveyWords.OneIsOff(suspects, units));
-        }
-
-        foreach (var freedom in survey.Freedoms)
-        {
-            Tell(SurveyWords.Free(freedom));
-        }
-
-        if (SurveyWords.AllFit(survey, units) is { Length: > 0 } fits)
-        {
-            Tell(fits);
-        }
-
-        if (sought.Any(trunk => trunk.Ellipse is not null))
-        {
-            Tell($"{SurveyWords.Precision(survey, units)} Places lie within what is told in 95 of 100 cases.");
-        }
-
-        if (sought.Length > 0 || survey.Next is not null)
-        {
-            Tell(SurveyWords.Next(survey.Next, units));
+            Tell(note);
         }
 
         writer.Write('\n');
@@ -89,6 +47,4 @@ internal static class SurveyText
     }
 
     private static string Short(string name) => HarmlessText.Shorten(HarmlessText.OneLine(name), WidestName);
-
-    private static string Count(int count, string what) => $"{count} {what}{(count == 1 ? "" : "s")}";
 }

@@ -1,12 +1,15 @@
-using GroveSpec.Checks;
+using System.Collections.Immutable;
 using GroveSpec.Craft.Stand;
 using GroveSpec.Model.Quantities;
 
-namespace GroveSpec.Cli.Reports;
+namespace GroveSpec.Checks.Standing;
 
-/// <summary>Forestry's numbers in a grower's words.</summary>
-internal static class StandWords
+/// <summary>Forestry's numbers in a grower's words. Names stand in them as the file writes them.</summary>
+public static class StandWords
 {
+    /// <summary>What is said where fewer than two trunks stand and have a place.</summary>
+    public const string TooFew = "Spacing begins with two trunks that stand and have a place, sizes with three: there is nothing to tell yet.";
+
     private const int NeighboursAsked = 4;
 
     /// <summary>The name of an index as programs read it.</summary>
@@ -49,6 +52,7 @@ internal static class StandWords
     /// <returns>Sentences.</returns>
     public static string Tell(StandDescription described, StandIndexKind kind)
     {
+        ArgumentNullException.ThrowIfNull(described);
         var index = described.Index(kind);
         if (index is not { Value: { } value, Chance: { } chance })
         {
@@ -86,6 +90,7 @@ internal static class StandWords
     /// <returns>A sentence.</returns>
     public static string Nearest(StandDescription described, UnitSystem units)
     {
+        ArgumentNullException.ThrowIfNull(described);
         var (least, greatest) = (described.Nearest.MinBy(one => one.Distance), described.Nearest.MaxBy(one => one.Distance));
         var mean = LengthWording.Say(described.MeanNearest!.Value, units);
         return described.Nearest.Length == 2
@@ -98,10 +103,50 @@ internal static class StandWords
     /// <returns>A sentence.</returns>
     public static string Sum(StandDescription described)
     {
+        ArgumentNullException.ThrowIfNull(described);
         string[] told = [.. described.Indices.Where(index => index.Reading != StandReading.CannotTell).Select(index => Heading(index.Kind).ToLowerInvariant())];
         return told.Length == 0
             ? "Nothing in the numbers below can be told from chance."
-            : $"{(told.Length == 1 ? "One of the numbers below can" : $"{told.Length} of the numbers below can")} be told from chance: {Row(told)}.";
+            : $"{(told.Length == 1 ? "One of the numbers below can" : $"{told.Length} of the numbers below can")} be told from chance: {Wording.Row(told)}.";
+    }
+
+    /// <summary>What all of it is about, to stand behind a planting's name.</summary>
+    /// <param name="described">The planting.</param>
+    /// <returns>Such as "how its 9 trunks stand".</returns>
+    public static string Heading(StandDescription described)
+    {
+        ArgumentNullException.ThrowIfNull(described);
+        return described.Stems.Length == 1 ? "how its one trunk stands" : $"how its {described.Stems.Length} trunks stand";
+    }
+
+    /// <summary>Which trunks were left out, and why.</summary>
+    /// <param name="described">The planting.</param>
+    /// <returns>A sentence for those without a place and one for those without a thickness, empty where none was left out.</returns>
+    public static ImmutableArray<string> LeftOut(StandDescription described)
+    {
+        ArgumentNullException.ThrowIfNull(described);
+        var told = ImmutableArray.CreateBuilder<string>(2);
+        if (!described.Unplaced.IsEmpty)
+        {
+            told.Add($"Left out, because the file gives no place: {Wording.Row([.. described.Unplaced.Select(trunk => trunk.Name)])}.");
+        }
+
+        if (described.Sized.Length < described.Stems.Length)
+        {
+            told.Add($"Left out of what is told of sizes, because the file gives no thickness: {Wording.Row([.. described.Stems.Except(described.Sized).Select(trunk => trunk.Name)])}.");
+        }
+
+        return told.ToImmutable();
+    }
+
+    /// <summary>How chance was tried, and what to make of it.</summary>
+    /// <param name="described">The planting.</param>
+    /// <returns>Sentences; an empty text where no index could be laid beside chance.</returns>
+    public static string Chance(StandDescription described)
+    {
+        ArgumentNullException.ThrowIfNull(described);
+        return described.Indices.FirstOrDefault(index => index.Chance is not null)?.Chance is not { } chance ? ""
+            : $"What chance gives was tried {chance.Runs} times with as many trunks, and is told as nineteen of twenty tries had it: for spacing with trunks dropped anywhere {(described.Ground.IsContainer ? "in the container" : "on such ground")}, for neighbours with these thicknesses handed out anew, for shares with thicknesses drawn from a usual spread. None of it is right or wrong. The real stands have 62 to 126 trunks and run from crowded to orderly; so few trunks can be natural and look like any of them.";
     }
 
     private static string Condition(StandIndexKind kind) => kind switch
@@ -155,23 +200,12 @@ internal static class StandWords
         return (over.Length, under.Length) switch
         {
             (0, 0) => "No trunk is the thickest or the thinnest among its four nearest.",
-            (_, 0) => $"At least as thick as all four nearest: {Row(over)}.",
-            (0, _) => $"Thinner than all four nearest: {Row(under)}.",
-            _ => $"At least as thick as all four nearest: {Row(over)}. Thinner than all four: {Row(under)}.",
+            (_, 0) => $"At least as thick as all four nearest: {Wording.Row(over)}.",
+            (0, _) => $"Thinner than all four nearest: {Wording.Row(under)}.",
+            _ => $"At least as thick as all four nearest: {Wording.Row(over)}. Thinner than all four: {Wording.Row(under)}.",
         };
 
         string[] Names(double share) => [.. described.Sized.Zip(described.Dominance).Where(pair => pair.Second == share).Select(pair => pair.First.Name)];
-    }
-
-    /// <summary>Names in a row, of many the first few.</summary>
-    /// <param name="names">At least one name.</param>
-    /// <returns>Such as "A, B and C".</returns>
-    public static string Row(IReadOnlyList<string> names)
-    {
-        const int Most = 12;
-        return names.Count == 1 ? names[0]
-            : names.Count > Most ? $"{string.Join(", ", names.Take(Most))} and {names.Count - Most} more"
-            : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
     }
 
     private static string WhyNot(StandDescription described, StandIndexKind kind)

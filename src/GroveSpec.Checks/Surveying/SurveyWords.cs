@@ -1,0 +1,267 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using GroveSpec.Craft.Survey;
+using GroveSpec.Model.Quantities;
+
+namespace GroveSpec.Checks.Surveying;
+
+/// <summary>A survey in a grower's words. Names stand in them as the file writes them.</summary>
+public static class SurveyWords
+{
+    /// <summary>How well a place is known, as programs read it.</summary>
+    /// <param name="kind">How well.</param>
+    /// <returns>Words.</returns>
+    public static string Word(SurveyedPlaceKind kind) => kind switch
+    {
+        SurveyedPlaceKind.Known => "known",
+        SurveyedPlaceKind.Found => "found",
+        SurveyedPlaceKind.InChosenAxes => "in chosen axes",
+        SurveyedPlaceKind.OneOfTwo => "one of two",
+        SurveyedPlaceKind.Doubtful => "doubtful",
+        _ => "free",
+    };
+
+    /// <summary>How a reading fits, as programs read it.</summary>
+    /// <param name="kind">How.</param>
+    /// <returns>Words.</returns>
+    public static string Word(SurveyedReadingKind kind) => kind switch
+    {
+        SurveyedReadingKind.Fits => "fits",
+        SurveyedReadingKind.LeftOut => "left out",
+        SurveyedReadingKind.MayBeOff => "may be off",
+        SurveyedReadingKind.AgainstPlaces => "against places",
+        _ => "unusable",
+    };
+
+    /// <summary>What is free, as programs read it.</summary>
+    /// <param name="kind">What.</param>
+    /// <returns>A word.</returns>
+    public static string Word(SurveyFreedomKind kind) => kind switch
+    {
+        SurveyFreedomKind.Axes => "axes",
+        SurveyFreedomKind.Turn => "turn",
+        SurveyFreedomKind.Mirror => "mirror",
+        SurveyFreedomKind.Motion => "motion",
+        SurveyFreedomKind.Apart => "apart",
+        _ => "unread",
+    };
+
+    /// <summary>What a further reading is good for, as programs read it.</summary>
+    /// <param name="reason">What for.</param>
+    /// <returns>Words.</returns>
+    public static string Word(NextReadingReason reason) => reason switch
+    {
+        NextReadingReason.ReadAgain => "read again",
+        NextReadingReason.TellWhichIsOff => "tell which is off",
+        NextReadingReason.Tie => "tie",
+        NextReadingReason.Hold => "hold",
+        NextReadingReason.TellSides => "tell sides",
+        NextReadingReason.Check => "check",
+        _ => "narrow",
+    };
+
+    /// <summary>What all of it is about, to stand behind a planting's name.</summary>
+    /// <param name="survey">The survey.</param>
+    /// <returns>Such as "12 tape readings among 7 trunks".</returns>
+    public static string Heading(TapeSurvey survey)
+    {
+        ArgumentNullException.ThrowIfNull(survey);
+        return $"{Count(survey.Readings.Length, "tape reading")} among {Count(survey.Trunks.Length, "trunk")}";
+
+        static string Count(int count, string what) => $"{count} {what}{(count == 1 ? "" : "s")}";
+    }
+
+    /// <summary>Why no place was sought.</summary>
+    /// <param name="survey">The survey.</param>
+    /// <returns>A sentence; an empty text where places were sought.</returns>
+    public static string NothingSought(TapeSurvey survey)
+    {
+        ArgumentNullException.ThrowIfNull(survey);
+        return Sought(survey).Any() ? ""
+            : survey.Trunks.IsEmpty ? "No trunk is written down."
+            : "The file gives every trunk a place, so that the readings only check them.";
+    }
+
+    /// <summary>The trunks whose place is not stated by the file, in its order.</summary>
+    /// <param name="survey">The survey.</param>
+    /// <returns>The trunks, as <see cref="Place"/> tells them.</returns>
+    public static IEnumerable<SurveyedTrunk> Sought(TapeSurvey survey)
+    {
+        ArgumentNullException.ThrowIfNull(survey);
+        return survey.Trunks.Where(trunk => trunk.Kind != SurveyedPlaceKind.Known);
+    }
+
+    /// <summary>All that is said of a survey beside its places: what hinders it, readings that do not fit, what is free, how good the readings are, and the one to take next.</summary>
+    /// <param name="survey">The survey.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>Sentences in the order in which they are told; empty where nothing was sought and nothing read.</returns>
+    public static ImmutableArray<string> Notes(TapeSurvey survey, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(survey);
+        var told = ImmutableArray.CreateBuilder<string>();
+        if (survey.IsUnsettled)
+        {
+            told.Add("No places were found that all but a few of the readings meet, so that no reading can be blamed. Survey fewer trunks at first, or give more of them an \"at\".");
+        }
+
+        if (survey.IsTooLarge)
+        {
+            told.Add($"More than {TapeSurvey.MostTrunks} trunks without a place hang together by readings, which is more than is sought at once. Give some of them an \"at\", and the rest are found.");
+        }
+
+        told.AddRange(survey.Readings.Select(judged => Misfit(judged, units)).Where(said => said.Length > 0));
+        SurveyedReading[] suspects = [.. survey.Readings.Where(judged => judged.Kind == SurveyedReadingKind.MayBeOff)];
+        if (suspects.Length > 0)
+        {
+            told.Add(OneIsOff(suspects, units));
+        }
+
+        told.AddRange(survey.Freedoms.Select(Free));
+        if (AllFit(survey, units) is { Length: > 0 } fits)
+        {
+            told.Add(fits);
+        }
+
+        if (Sought(survey).Any(trunk => trunk.Ellipse is not null))
+        {
+            told.Add($"{Precision(survey, units)} Places lie within what is told in 95 of 100 cases.");
+        }
+
+        if (Sought(survey).Any() || survey.Next is not null)
+        {
+            told.Add(Next(survey.Next, units));
+        }
+
+        return told.ToImmutable();
+    }
+
+    /// <summary>Where a trunk stands.</summary>
+    /// <param name="trunk">The trunk.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>A sentence without its end.</returns>
+    public static string Place(SurveyedTrunk trunk, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(trunk);
+        return trunk.Kind switch
+        {
+            SurveyedPlaceKind.Known => $"{Say(trunk.Place!.Value, units)}, as the file says",
+            SurveyedPlaceKind.InChosenAxes when trunk.Ellipse!.Value.HalfLong == Length.Zero => $"{Say(trunk.Place!.Value, units)}, the origin",
+            SurveyedPlaceKind.Found or SurveyedPlaceKind.InChosenAxes => $"{Say(trunk.Place!.Value, units)}, {Within(trunk.Ellipse!.Value, units)}",
+            SurveyedPlaceKind.OneOfTwo => $"{Say(trunk.Place!.Value, units)}, or {Say(trunk.OtherPlace!.Value, units)}: the readings fit both",
+            SurveyedPlaceKind.Doubtful => $"about {Say(trunk.Place!.Value, units)}, which depends on readings that may be off",
+            _ => "not held by the readings",
+        };
+    }
+
+    /// <summary>What is free.</summary>
+    /// <param name="freedom">What.</param>
+    /// <returns>A sentence.</returns>
+    public static string Free(SurveyFreedom freedom)
+    {
+        ArgumentNullException.ThrowIfNull(freedom);
+        return freedom.Kind switch
+        {
+            SurveyFreedomKind.Axes => $"The file gives no trunk a place, so the axes were chosen: {freedom.Trunks[0]} is the origin, x runs to the right, and which side is the back is open. Hold the plan beside the planting: if the trunks go round the other way there, use --mirrored.",
+            SurveyFreedomKind.Turn => $"Only {freedom.About} has a place of its own, so that all others may turn about it and be turned over. Give one more trunk an \"at\", and a third that stands aside of the line through both.",
+            SurveyFreedomKind.Mirror => $"{Wording.Row(freedom.Trunks)} may stand on either side: the readings fit a place and its mirror image alike.",
+            SurveyFreedomKind.Motion => $"{Wording.Row(freedom.Trunks)} can still move without any reading changing.",
+            SurveyFreedomKind.Apart => $"{Wording.Row(freedom.Trunks)} hang together, but nothing ties them to trunks whose place is known; it takes three readings, not all from one trunk.",
+            _ => $"Nothing was read to {Wording.Row(freedom.Trunks)}.",
+        };
+    }
+
+    /// <summary>A reading that does not take part, or should not.</summary>
+    /// <param name="judged">The reading.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>A sentence; an empty text for one that fits.</returns>
+    public static string Misfit(SurveyedReading judged, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(judged);
+        var name = $"{judged.Reading.From} to {judged.Reading.To}";
+        switch (judged.Kind)
+        {
+            case SurveyedReadingKind.LeftOut when judged.Fitted is { } fitted:
+                return $"{name} reads {Fine(judged.Reading.Distance, units)}, but the others make it {Fine(fitted, units)}: it is {Fine(Absolute(judged.Misfit!.Value), units)} too {(judged.Misfit > Length.Zero ? "long" : "short")}, and was left out.";
+            case SurveyedReadingKind.LeftOut:
+                return $"{name} reads {Fine(judged.Reading.Distance, units)}, which does not fit the others, and was left out.";
+            case SurveyedReadingKind.AgainstPlaces:
+                return $"{name} reads {Fine(judged.Reading.Distance, units)}, but by the places in the file it is {Fine(judged.Fitted!.Value, units)}: the reading or one of the two places is wrong.";
+            case SurveyedReadingKind.Unusable when judged.Reading.From == judged.Reading.To:
+                return $"{name} is from a trunk to itself, and says nothing.";
+            case SurveyedReadingKind.Unusable when judged.Reading.IsBetweenBark:
+                return $"{name} is read between bark; to count it, the thickness of both must be known.";
+            case SurveyedReadingKind.Unusable:
+                return $"{name} could not be used: one of the two is not in this planting.";
+            default:
+                return "";
+        }
+    }
+
+    /// <summary>The reading to take next.</summary>
+    /// <param name="next">The reading; null where none would tell much.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>A sentence.</returns>
+    public static string Next(NextReading? next, UnitSystem units)
+    {
+        if (next is null)
+        {
+            return "No further reading would tell much more.";
+        }
+
+        var to = Wording.Row(next.To);
+        return next.Reason switch
+        {
+            NextReadingReason.ReadAgain => $"Next, read {next.From} to {to} again.",
+            NextReadingReason.TellWhichIsOff => $"Next, read {next.From} to {to} again; if it comes out the same, another of those is off.",
+            NextReadingReason.Tie => $"Next, read {next.From} to {to}: three that stand well apart hold it.",
+            NextReadingReason.Hold => $"Next, read {next.From} to {to}: it holds most of what is free.",
+            NextReadingReason.TellSides => $"Next, read {next.From} to {to}: it tells the two sides apart by {Fine(next.Before!.Value, units)}.",
+            NextReadingReason.Check => $"Next, read {next.From} to {to}: every place is held by just as many readings as it needs, and with one more a mistake would show.",
+            _ => $"Next, read {next.From} to {to}: it brings the least sure place from within {Fine(next.Before!.Value, units)} to within {Fine(next.After!.Value, units)}.",
+        };
+    }
+
+    private static string AllFit(TapeSurvey survey, UnitSystem units)
+    {
+        SurveyedReading[] told = [.. survey.Readings.Where(judged => judged.Misfit is not null)];
+        return told.Length == 0 || survey.Readings.Any(judged => judged.Kind != SurveyedReadingKind.Fits)
+            ? ""
+            : $"{(told.Length == 1 ? "The reading fits" : "All readings fit")}, {(told.Length == 1 ? "" : "the worst ")}to {Fine(told.Select(judged => Absolute(judged.Misfit!.Value)).Max(), units)}.";
+    }
+
+    private static string OneIsOff(IReadOnlyList<SurveyedReading> judged, UnitSystem units) =>
+        $"One of these {judged.Count} readings is off, and there are too few to tell which: {Wording.Row([.. judged.Select(one => $"{one.Reading.From} to {one.Reading.To} {Fine(one.Reading.Distance, units)}")])}.";
+
+    private static string Precision(TapeSurvey survey, UnitSystem units) => survey.IsDeviationAssumed
+        ? $"{Spare(survey.SpareReadings)}: too few to show how well you read, so that {Fine(survey.ReadingDeviation, units)} a reading is assumed."
+        : $"{Spare(survey.SpareReadings)}, and by them a reading is off by {Fine(survey.ReadingDeviation, units)} (one standard deviation).";
+
+    private static string Spare(int readings) => readings switch
+    {
+        0 => "No reading is to spare",
+        1 => "One reading is to spare",
+        _ => $"{readings} readings are to spare",
+    };
+
+    private static string Within(ErrorEllipse ellipse, UnitSystem units)
+    {
+        var (one, other) = (Fine(ellipse.HalfLong, units), Fine(ellipse.HalfShort, units));
+        return one == other ? $"within {one}" : $"within {one}, {other} the other way";
+    }
+
+    private static string Say(PlanPoint place, UnitSystem units) => units == UnitSystem.Inch
+        ? $"at {Number(place.X.Inches, 2)}, {Number(place.Y.Inches, 2)} in"
+        : $"at {Number(place.X.Millimetres, 1)}, {Number(place.Y.Millimetres, 1)} mm";
+
+    private static string Fine(Length length, UnitSystem units) => units == UnitSystem.Inch
+        ? $"{Number(length.Inches, 2)} in"
+        : $"{Number(length.Millimetres, 1)} mm";
+
+    private static string Number(double value, int decimals)
+    {
+        var text = Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString(decimals == 1 ? "0.0" : "0.00", CultureInfo.InvariantCulture);
+        return text.Trim('0', '.', '-').Length == 0 ? text.TrimStart('-') : text;
+    }
+
+    private static Length Absolute(Length length) => length < Length.Zero ? -length : length;
+}
