@@ -35,7 +35,7 @@ internal sealed class ShiftPolish(ShiftTries tries, SeededRandom random)
     /// <summary>Puts one trunk after another back and mends anew what that leaves amiss, until something is better.</summary>
     private ShiftState? Again(ShiftState best)
     {
-        foreach (var place in Shifted(best).OrderByDescending(place => WayOf(best, place)))
+        foreach (var place in best.Shifted.OrderByDescending(best.WayOf))
         {
             if (tries.Work > until)
             {
@@ -59,7 +59,10 @@ internal sealed class ShiftPolish(ShiftTries tries, SeededRandom random)
         return null;
     }
 
-    private ShiftState Wear(ShiftState state)
+    /// <summary>Brings trunks nearer to where they were, and shakes them, while that shortens the ways.</summary>
+    /// <param name="state">The state, its ways such as can be written; its weight is known.</param>
+    /// <returns>The same or a shorter state with no more amiss.</returns>
+    public ShiftState Wear(ShiftState state)
     {
         for (var round = 0; round < Rounds; round++)
         {
@@ -78,10 +81,10 @@ internal sealed class ShiftPolish(ShiftTries tries, SeededRandom random)
     private ShiftState Nearer(ShiftState state)
     {
         tries.Load(state);
-        foreach (var place in Shifted(state).OrderByDescending(place => WayOf(state, place)).ToArray())
+        foreach (var place in state.Shifted.OrderByDescending(state.WayOf).ToArray())
         {
             tries.Rest();
-            var (stepOut, way) = (WayOf(state, place) / StepsOfAWay, WayOf(state, place));
+            var (stepOut, way) = (state.WayOf(place) / StepsOfAWay, state.WayOf(place));
             var best = (Right: state.Rightward[place], Back: state.Backward[place]);
             foreach (var (right, back) in StepsOut.Within(StepsOfAWay).Prepend((0, 0)))
             {
@@ -107,7 +110,7 @@ internal sealed class ShiftPolish(ShiftTries tries, SeededRandom random)
     /// <summary>Shifts one or two trunks a little, over and over, and keeps what is shorter.</summary>
     private ShiftState Shake(ShiftState state)
     {
-        var shifted = Shifted(state).ToArray();
+        var shifted = state.Shifted.ToArray();
         if (shifted.Length == 0)
         {
             return state;
@@ -162,7 +165,7 @@ internal sealed class ShiftPolish(ShiftTries tries, SeededRandom random)
     public ShiftState Written(ShiftState state)
     {
         var written = state;
-        foreach (var place in Shifted(state))
+        foreach (var place in state.Shifted)
         {
             var way = WithinReach(place, state.Rightward[place], state.Backward[place]);
             written = written.With(place, way.Rightward, way.Backward);
@@ -170,7 +173,7 @@ internal sealed class ShiftPolish(ShiftTries tries, SeededRandom random)
 
         tries.Load(written);
         written.Weight = tries.Weigh();
-        foreach (var place in Shifted(state))
+        foreach (var place in state.Shifted)
         {
             if (written.Weight <= state.Weight)
             {
@@ -228,10 +231,6 @@ internal sealed class ShiftPolish(ShiftTries tries, SeededRandom random)
         tries.Put(place, best.Rightward[place], best.Backward[place]);
         return best;
     }
-
-    private static IEnumerable<int> Shifted(ShiftState state) => Enumerable.Range(0, state.Rightward.Length).Where(place => WayOf(state, place) > 0);
-
-    private static double WayOf(ShiftState state, int place) => Length((state.Rightward[place], state.Backward[place]));
 
     private static double Length((double Right, double Back) way) => Math.Sqrt((way.Right * way.Right) + (way.Back * way.Back));
 }

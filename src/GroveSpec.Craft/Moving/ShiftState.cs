@@ -21,12 +21,20 @@ internal sealed class ShiftState(int count)
             var sum = 0.0;
             for (var place = 0; place < Rightward.Length; place++)
             {
-                sum += Math.Sqrt((Rightward[place] * Rightward[place]) + (Backward[place] * Backward[place]));
+                sum += WayOf(place);
             }
 
             return sum;
         }
     }
+
+    /// <summary>The places of those that are not where they were at first.</summary>
+    public IEnumerable<int> Shifted => Enumerable.Range(0, Rightward.Length).Where(place => WayOf(place) > 0);
+
+    /// <summary>The way of one.</summary>
+    /// <param name="place">Which movable.</param>
+    /// <returns>Its way, in millimetres.</returns>
+    public double WayOf(int place) => Math.Sqrt((Rightward[place] * Rightward[place]) + (Backward[place] * Backward[place]));
 
     /// <summary>The same with one trunk elsewhere.</summary>
     /// <param name="place">Which movable.</param>

@@ -51,7 +51,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
     {
         var concerned = Concerned(state);
         kicked = concerned[random.NextBelow(concerned.Length)];
-        var isShifted = Length(state, kicked) > 0;
+        var isShifted = state.WayOf(kicked) > 0;
         if (isShifted && random.NextShare() < 0.5)
         {
             return state.With(kicked, 0, 0);
@@ -68,7 +68,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
     {
         tries.Load(state);
         return [.. tries.Faults().SelectMany(tries.Concerned)
-            .Concat(Enumerable.Range(0, state.Rightward.Length).Where(place => Length(state, place) > 0))
+            .Concat(state.Shifted)
             .Distinct()
             .DefaultIfEmpty(random.NextBelow(state.Rightward.Length))];
     }
@@ -103,7 +103,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
     private ShiftState Placed(ShiftState state, int place)
     {
         tries.Put(place, 0, 0);
-        var rest = Worth(state) - (state.Weight * Price) - Length(state, place);
+        var rest = Worth(state) - (state.Weight * Price) - state.WayOf(place);
         var (right, back) = (state.Rightward[place], state.Backward[place]);
         var (best, weight) = (Worth(state) - rest, state.Weight);
         var (bestRight, bestBack) = (right, back);
@@ -164,6 +164,4 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
             (order[last], order[other]) = (order[other], order[last]);
         }
     }
-
-    private static double Length(ShiftState state, int place) => Math.Sqrt((state.Rightward[place] * state.Rightward[place]) + (state.Backward[place] * state.Backward[place]));
 }
