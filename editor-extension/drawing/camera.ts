@@ -22,11 +22,11 @@ export interface Camera {
 const smallest = 0.1;
 const largest = 16;
 
-/** The whole sheet; of one far higher than the stage, its full width from the top. */
-export function whole(sheet: Size, stage: Size): Camera {
+/** The whole sheet; of one far higher than the stage, its full width from the top, unless nothing of it may be missed. */
+export function whole(sheet: Size, stage: Size, isAllShown = false): Camera {
   const byWidth = stage.width / sheet.width;
-  const byBoth = Math.min(byWidth, stage.height / sheet.height);
-  const scale = byBoth >= 0.8 * byWidth ? byBoth : byWidth;
+  const byBoth = Math.max(smallest, Math.min(byWidth, stage.height / sheet.height));
+  const scale = isAllShown || byBoth >= 0.8 * byWidth ? byBoth : byWidth;
   const top = (stage.height - sheet.height * scale) / 2;
   return { scale, x: (stage.width - sheet.width * scale) / 2, y: Math.max(0, Math.min(top, 0.12 * stage.height)) };
 }

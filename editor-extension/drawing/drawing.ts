@@ -1,16 +1,18 @@
 /** The page of a drawing: shows what it is sent, and tells what was done to it. It reads no planting and computes nothing about one. */
-import type { DrawnTask, DrawnTrunk, FromPage, PictureMessage, ToPage, View } from "../src/messages";
-import { views } from "../src/messages";
+import type { Answers, DrawnTask, DrawnTrunk, FromPage, PictureMessage, Question, SheetMessage, ToPage, View } from "../src/messages";
+import { questions, views } from "../src/messages";
+import { Choices } from "./choices";
 import { Glass } from "./glass";
 import { Holding } from "./holding";
-import { takeKey } from "./key";
 import { keyAction } from "./keys";
+import { layPicture } from "./laying";
 import { mark } from "./marks";
-import { readPicture } from "./picture";
+import { Tabs } from "./tabs";
 
 interface Kept {
   uri?: string;
   view?: View;
+  question?: Question;
   cameras?: Record<string, unknown>;
 }
 
@@ -23,6 +25,7 @@ const sheet = element("sheet");
 const list = element("trunks");
 const note = element("note");
 const kept: Kept = editor.getState() ?? {};
+const lookingIn = "Looking into it …";
 const styles = new CSSStyleSheet();
 document.adoptedStyleSheets = [styles];
 
@@ -31,6 +34,7 @@ let root: SVGSVGElement | undefined;
 let lit: readonly string[] = [];
 let current: string | undefined;
 let held: Holding | undefined;
+let leads: readonly string[] = [];
 
 const keep = (): void => {
   kept.cameras = glass.keep();
@@ -42,10 +46,13 @@ window.addEventListener("message", ({ data }: MessageEvent<ToPage>) => {
   switch (data.type) {
     case "begin":
       kept.uri = data.uri;
-      choose(data.view);
+      choose(data.view, data.question);
       break;
     case "picture":
       take(data);
+      break;
+    case "sheet":
+      takeSheet(data);
       break;
     case "lit":
       lit = data.origins;
@@ -78,35 +85,8 @@ function take(next: PictureMessage): void {
   }
 
   document.body.classList.remove("stale");
-  if (!isSame) {
-    const read = readPicture(next.svg);
-    if (!read) {
-      say("The picture could not be read.", true);
-      return;
-    }
-
-    // All at once, within one frame: neither an empty sheet nor an unstyled one is ever shown.
-    styles.replaceSync(read.styles);
-    const { width, height } = read.root.viewBox.baseVal;
-    read.root.setAttribute("aria-hidden", "true");
-    read.root.removeAttribute("role");
-    const leading = new Set(next.origins);
-    for (const part of read.root.querySelectorAll("[data-origin]")) {
-      part.classList.toggle("leads", leading.has(part.getAttribute("data-origin")!));
-    }
-
-    const key = takeKey(read.root);
-    sheet.replaceChildren(read.root);
-    if (key) {
-      key.list.ariaHidden = "true";
-      key.list.style.left = `${key.left}px`;
-      key.list.style.top = `${key.top}px`;
-      key.list.style.width = `${width - 2 * key.left}px`;
-      sheet.append(key.list);
-    }
-
-    root = read.root;
-    glass.show(next.view, { width, height });
+  if (!isSame && !lay(next.svg, next.view, next.origins)) {
+    return;
   }
 
   picture = next;
@@ -115,19 +95,51 @@ function take(next: PictureMessage): void {
     letGo();
   }
 
-  choose(next.view);
+  choose(next.view, kept.question ?? questions[0]);
   const what = next.view === "timeline" ? "tasks" : "trunks";
   stage.setAttribute("aria-label", next.title === "" ? what : `${next.title}, ${what}`);
   listHeld();
   light();
 }
 
+/** Lays a picture on the sheet, under the camera of a name; whether it could be read. */
+function lay(svg: string, name: string, origins: readonly string[]): boolean {
+  const laid = layPicture(svg, origins, sheet, styles);
+  if (!laid) {
+    say("The picture could not be read.", true);
+    return false;
+  }
+
+  root = laid.root;
+  glass.show(name, laid, kept.view === "decide");
+  return true;
+}
+
+function takeSheet(next: SheetMessage): void {
+  if (document.body.classList.contains("stale")) {
+    say("", false);
+  }
+
+  document.body.classList.remove("stale");
+  letGo();
+  picture = undefined;
+  leads = next.origins;
+  choose("decide", next.question);
+  stage.setAttribute("aria-label", next.title === "" ? "what is to be decided" : `${next.title}, what is to be decided`);
+  current = undefined;
+  listHeld();
+  choices.take(next);
+  if (note.textContent === lookingIn) {
+    say(next.ways.length === 0 ? "There is nothing to choose." : next.ways.length === 1 ? "There is one choice." : `There are ${next.ways.length} choices.`, false);
+  }
+}
+
 /** What the keys walk to and the pointer takes hold of: the trunks, in the timeline the tasks. */
-const choices = (): readonly (DrawnTrunk | DrawnTask)[] => (picture?.view === "timeline" ? picture.tasks : picture?.trunks) ?? [];
+const holds = (): readonly (DrawnTrunk | DrawnTask)[] => (picture?.view === "timeline" ? picture.tasks : picture?.trunks) ?? [];
 const isFixed = (choice: DrawnTrunk | DrawnTask): choice is DrawnTrunk => "isFixed" in choice && choice.isFixed;
 
 function listHeld(): void {
-  const all = choices();
+  const all = holds();
   if (!all.some(({ origin }) => origin === current)) {
     current = undefined;
   }
@@ -152,21 +164,19 @@ function listHeld(): void {
 }
 
 function light(): void {
-  if (root && picture) {
-    mark(root, picture.view, choices(), lit, current);
+  if (root) {
+    mark(root, kept.view ?? "plan", holds(), lit, current);
   }
 }
 
 const stays = ({ name }: DrawnTrunk | DrawnTask): string => `${name} stays where it is: it is fixed, or shares its base, or tape readings place it.`;
 
-function choose(view: View): void {
-  kept.view = view;
+function choose(view: View, question: Question): void {
+  [kept.view, kept.question] = [view, question];
   editor.setState(kept);
-  for (const other of views) {
-    const tab = element(`view-${other}`);
-    tab.setAttribute("aria-selected", String(other === view));
-    tab.tabIndex = other === view ? 0 : -1;
-  }
+  document.body.classList.toggle("deciding", view === "decide");
+  viewTabs.choose(view);
+  questionTabs.choose(question);
 }
 
 function say(says: string, isRefused: boolean): void {
@@ -174,26 +184,39 @@ function say(says: string, isRefused: boolean): void {
   note.classList.toggle("refused", isRefused);
 }
 
-function turn(view: View): void {
-  choose(view);
-  editor.postMessage({ type: "view", view });
-}
-
 // The toolbar.
 
-for (const view of views) {
-  const tab = element(`view-${view}`);
-  tab.addEventListener("click", () => turn(view));
-  tab.addEventListener("keydown", (event) => {
-    const by = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
-    if (by !== 0) {
-      event.preventDefault();
-      const next = views[(views.indexOf(view) + by + views.length) % views.length]!;
-      turn(next);
-      element(`view-${next}`).focus();
+const viewTabs: Tabs<View> = new Tabs(
+  views,
+  (view) => element(`view-${view}`),
+  (view) => {
+    choose(view, kept.question ?? questions[0]);
+    if (view === "decide") {
+      choices.wait(kept.question ?? questions[0]);
     }
-  });
-}
+
+    editor.postMessage({ type: "view", view });
+  },
+);
+const ask = (question: Question, answers?: Answers): void => {
+  say(lookingIn, false);
+  choose("decide", question);
+  choices.wait(question);
+  editor.postMessage({ type: "ask", question, ...(answers ? { answers } : {}) });
+};
+const questionTabs: Tabs<Question> = new Tabs(questions, (question) => element(`question-${question}`), ask);
+const choices = new Choices(element("ways"), {
+  ask,
+  write: (question, version, way) => editor.postMessage({ type: "write", question, version, way }),
+  show: (svg, name) => {
+    if (svg === undefined) {
+      sheet.replaceChildren();
+      root = undefined;
+    } else if (lay(svg, name, leads)) {
+      light();
+    }
+  },
+});
 
 element("nearer").addEventListener("click", () => glass.zoom(1.25));
 element("farther").addEventListener("click", () => glass.zoom(0.8));
@@ -205,7 +228,7 @@ const originAt = (target: EventTarget | null): string | undefined =>
   (target instanceof Element ? target.closest("[data-origin].leads") : null)?.getAttribute("data-origin") ?? undefined;
 
 function choiceUnder(event: PointerEvent): DrawnTrunk | DrawnTask | undefined {
-  const all = choices();
+  const all = holds();
   if (picture?.view === "front") {
     // A crown hides what is behind it, so the top that is nearest to the pointer is taken.
     const at = glass.onSheet(event);
@@ -301,7 +324,7 @@ function letGo(): void {
 }
 
 function pick(origin: string | undefined): void {
-  current = choices().find((choice) => choice.origin === origin)?.origin;
+  current = holds().find((choice) => choice.origin === origin)?.origin;
   listHeld();
   light();
 }
@@ -321,14 +344,14 @@ stage.addEventListener(
 // The keys.
 
 stage.addEventListener("keydown", (event) => {
-  const action = keyAction(event, picture?.view ?? "plan");
+  const action = keyAction(event, kept.view ?? "plan");
   if (!action) {
     return;
   }
 
   event.preventDefault();
   event.stopPropagation();
-  const all = choices();
+  const all = holds();
   const index = all.findIndex(({ origin }) => origin === current);
   switch (action.type) {
     case "walk": {
@@ -392,6 +415,16 @@ stage.addEventListener("keydown", (event) => {
     case "redo":
       editor.postMessage({ type: action.type });
       break;
+  }
+});
+
+// What was just written from the list of choices is taken back there too; in a field the keys are the field's.
+element("ways").addEventListener("keydown", (event) => {
+  const action = event.target instanceof HTMLInputElement ? undefined : keyAction(event, "decide");
+  if (action?.type === "undo" || action?.type === "redo") {
+    event.preventDefault();
+    event.stopPropagation();
+    editor.postMessage({ type: action.type });
   }
 });
 

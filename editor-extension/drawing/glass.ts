@@ -9,6 +9,7 @@ export class Glass {
   private camera: Camera = { scale: 1, x: 0, y: 0 };
   private size: Size = { width: 1000, height: 1000 };
   private plate = "";
+  private isAllShown = false;
   private readonly cameras = new Map<string, Camera>();
   private readonly wholes = new Map<string, Camera>();
   private grip: { pointer: number; x: number; y: number; isMoved: boolean } | undefined;
@@ -42,9 +43,10 @@ export class Glass {
     return this.camera.scale;
   }
 
-  /** Shows a plate of a size as it was last looked at, or whole. */
-  show(plate: string, size: Size): void {
+  /** Shows a plate of a size as it was last looked at, or whole: what lies below its upper part too, where it must be seen at one glance. */
+  show(plate: string, size: Size, isAllShown = false): void {
     this.plate = plate;
+    this.isAllShown = isAllShown;
     this.size = size;
     this.sheet.style.width = `${size.width}px`;
     this.sheet.style.height = `${size.height}px`;
@@ -139,7 +141,7 @@ export class Glass {
 
   // A sentence more below a plate makes it longer; what is drawn above it is not to jump for that.
   private wholeOf(plate: string): Camera {
-    const camera = this.wholes.get(plate) ?? whole(this.size, this.stage.getBoundingClientRect());
+    const camera = this.wholes.get(plate) ?? whole(this.size, this.stage.getBoundingClientRect(), this.isAllShown);
     this.wholes.set(plate, camera);
     return camera;
   }

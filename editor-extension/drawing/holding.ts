@@ -1,5 +1,5 @@
 /** A trunk, or in the timeline a task, that is moved by hand: what follows the pointer, and what to keep clear of. Where it may stand is not known here. */
-import type { DrawnTask, DrawnTrunk, GuidesMessage, PictureMessage, View } from "../src/messages";
+import type { DrawnTask, DrawnTrunk, GuidesMessage, PictureMessage, Plate } from "../src/messages";
 import type { Point } from "./camera";
 import { circle, partsOf, svgElement } from "./marks";
 import { readPiece } from "./picture";
@@ -13,7 +13,7 @@ export class Holding {
   /** Whether it was let go and its new picture is awaited. */
   isDropped = false;
   readonly version: number;
-  readonly view: View;
+  readonly view: Plate;
   private readonly home: Point;
   private readonly offset: Point;
   private ghost: SVGGElement | undefined;

@@ -17,7 +17,7 @@ const arrows: Readonly<Record<string, readonly [right: number, up: number]>> = {
 
 /**
  * What a key asks for; undefined for one that is left to the page and the editor.
- * In the plan a step is 1 mm, with Shift 10 mm; in the front 1 or 5 degrees of lean, and 5 or 20 mm of height; in the timeline 1 day, with Shift 7. Nothing is moved in the sheet of wire.
+ * In the plan a step is 1 mm, with Shift 10 mm; in the front 1 or 5 degrees of lean, and 5 or 20 mm of height; in the timeline 1 day, with Shift 7. Nothing is moved in the sheet of wire, and nothing by hand in what is to be decided.
  */
 export function keyAction({ key, altKey, ctrlKey, metaKey, shiftKey }: Key, view: View): KeyAction | undefined {
   const isCommand = ctrlKey || metaKey;
@@ -29,7 +29,7 @@ export function keyAction({ key, altKey, ctrlKey, metaKey, shiftKey }: Key, view
         return right === 0 ? undefined : { type: "days", days: right * (shiftKey ? 7 : 1) };
       }
 
-      if (view === "wiring") {
+      if (view === "wiring" || view === "decide") {
         return undefined;
       }
 
@@ -44,7 +44,8 @@ export function keyAction({ key, altKey, ctrlKey, metaKey, shiftKey }: Key, view
   }
 
   if (isCommand && !altKey && (key === "z" || key === "Z" || key === "y")) {
-    return { type: key === "z" ? "undo" : "redo" };
+    // By Shift and not by the letter, which Caps Lock turns.
+    return { type: key !== "y" && !shiftKey ? "undo" : "redo" };
   }
 
   if (isCommand || altKey) {

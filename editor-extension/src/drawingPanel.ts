@@ -2,10 +2,10 @@
 import * as vscode from "vscode";
 import type { TextEdit } from "vscode-languageclient/node";
 import { columnOf } from "./columns";
-import { readFromPage, type FromPage, type ToPage, type View } from "./messages";
+import { readFromPage, type Answers, type FromPage, type Plate, type Question, type ToPage, type View } from "./messages";
 import { Newest } from "./newest";
 import { newNonce, pageText } from "./page";
-import { dragRequest, dragTaskRequest, drawRequest, guidesRequest, stepRequest, stepTaskRequest, type FactPlace, type Move, type Picture } from "./requests";
+import { decideRequest, dragRequest, dragTaskRequest, drawRequest, guidesRequest, stepRequest, stepTaskRequest, type FactPlace, type Move, type Picture, type Sheet } from "./requests";
 import type { Server } from "./server";
 
 /** What the editor calls a drawing's panel. */
@@ -26,24 +26,27 @@ const overtaken = "The text has changed meanwhile; nothing was moved.";
  * document is closed the last picture stays, is called old, and leads back to the text.
  */
 export class DrawingPanel implements vscode.Disposable {
-  private readonly pictures: Newest<Picture | null>;
+  private readonly pictures: Newest<() => void>;
   private readonly subscriptions: vscode.Disposable[] = [];
   private places = new Map<string, FactPlace>();
   private isPageReady = false;
   private work: Promise<void> = Promise.resolve();
-  private steps: { trunk: string; view: View; right: number; back: number } | undefined;
+  private steps: { trunk: string; view: Plate; right: number; back: number } | undefined;
   private days: { task: string; days: number } | undefined;
+  private sheet: { question: Question; sheet: Sheet } | undefined;
+  private readonly answers = new Map<Question, Answers>();
 
   constructor(
     readonly uri: vscode.Uri,
     private view: View,
+    private question: Question,
     readonly panel: vscode.WebviewPanel,
     private readonly server: Server,
     extension: vscode.Uri,
   ) {
     this.pictures = new Newest(
-      () => this.server.ask(drawRequest, { textDocument: { uri: this.server.uriOf(uri) }, view: this.view }),
-      (picture) => this.show(picture),
+      () => this.ask(),
+      (show) => show(),
       () => this.say({ type: "note", says: this.server.isRunning ? "This text could not be drawn." : "The checker does not run.", isStale: true }),
     );
     const at = (file: string): string => panel.webview.asWebviewUri(vscode.Uri.joinPath(extension, "dist", file)).toString();
@@ -58,9 +61,10 @@ export class DrawingPanel implements vscode.Disposable {
     panel.webview.html = pageText({ source: panel.webview.cspSource, script: at("drawing.js"), style: at("drawing.css"), faces: at("faces.css"), nonce: newNonce() });
   }
 
-  /** Brings the panel to the front with a plate. */
-  showView(view: View): void {
+  /** Brings the panel to the front with a view; with a question, where that is what it shows. */
+  showView(view: View, question = this.question): void {
     this.panel.reveal(undefined, true);
+    this.question = question;
     this.turnTo(view);
   }
 
@@ -94,24 +98,47 @@ export class DrawingPanel implements vscode.Disposable {
     this.redraw();
   }
 
-  private show(picture: Picture | null): void {
+  // Asks for what the panel shows; what comes back shows it.
+  private async ask(): Promise<() => void> {
+    const { view, question } = this;
+    const textDocument = { uri: this.server.uriOf(this.uri) };
+    if (view === "decide") {
+      const sheet = await this.server.ask(decideRequest, { textDocument, question, answers: this.answers.get(question) ?? {} });
+      return () => this.show(sheet, (shown) => this.showSheet(question, shown));
+    }
+
+    const picture = await this.server.ask(drawRequest, { textDocument, view });
+    return () => this.show(picture, (shown) => this.showPicture(view, shown));
+  }
+
+  private show<Shown extends Picture | Sheet>(shown: Shown | null, tell: (shown: Shown) => void): void {
     const document = this.document;
-    if (!document || picture === null) {
+    if (!document || shown === null) {
       this.say({ type: "note", says: `The text of ${this.name} is closed. A click on the drawing opens it again.`, isStale: true });
       return;
     }
 
-    if (picture.version !== document.version) {
+    if (shown.version !== document.version) {
       // The change that made the newer version is on its way to the server, or a newer picture is.
       setTimeout(() => this.redraw(), 10);
       return;
     }
 
-    this.places = new Map(picture.places.map((place) => [place.origin, place]));
-    const { version, svg, title, trunks, tasks } = picture;
-    this.panel.title = title || this.name;
-    this.say({ type: "picture", view: this.view, version, svg, title, trunks, tasks, origins: [...this.places.keys()] });
+    this.places = new Map(shown.places.map((place) => [place.origin, place]));
+    this.panel.title = shown.title || this.name;
+    tell(shown);
     this.follow(vscode.window.visibleTextEditors.find((editor) => editor.document === document));
+  }
+
+  private showPicture(view: Plate, { version, svg, title, trunks, tasks }: Picture): void {
+    this.say({ type: "picture", view, version, svg, title, trunks, tasks, origins: [...this.places.keys()] });
+  }
+
+  private showSheet(question: Question, sheet: Sheet): void {
+    this.sheet = { question, sheet };
+    const { version, title, says, picture, notes, fields } = sheet;
+    const ways = sheet.ways.map(({ edits, ...way }) => ({ ...way, canBeWritten: edits.length > 0 }));
+    this.say({ type: "sheet", question, version, title, says, ways, notes, fields, origins: [...this.places.keys()], ...(picture === undefined ? {} : { picture }) });
   }
 
   // Only ever lights up what the caret stands on. It moves nothing, so that a click in the drawing that moves the caret ends here.
@@ -129,11 +156,22 @@ export class DrawingPanel implements vscode.Disposable {
     switch (message?.type) {
       case "ready":
         this.isPageReady = true;
-        this.say({ type: "begin", uri: this.uri.toString(), view: this.view });
+        this.say({ type: "begin", uri: this.uri.toString(), view: this.view, question: this.question });
         this.redraw();
         break;
       case "view":
         this.turnTo(message.view);
+        break;
+      case "ask":
+        this.question = message.question;
+        if (message.answers) {
+          this.answers.set(message.question, message.answers);
+        }
+
+        this.turnTo("decide");
+        break;
+      case "write":
+        this.inOrder(() => this.write(message));
         break;
       case "reveal":
         this.inOrder(() => this.reveal(message.origin, message.isEntered));
@@ -208,6 +246,16 @@ export class DrawingPanel implements vscode.Disposable {
       this.settle(false, overtaken);
     } else if (this.mayWrite()) {
       await this.apply(await ask({ textDocument: { uri: this.server.uriOf(this.uri) }, version }));
+    }
+  }
+
+  // What was chosen goes into the text whole, as one step back.
+  private async write({ question, version, way }: Extract<FromPage, { type: "write" }>): Promise<void> {
+    const chosen = this.sheet?.question === question && this.sheet.sheet.version === version ? this.sheet.sheet.ways[way] : undefined;
+    if (!chosen) {
+      this.settle(false, overtaken);
+    } else if (this.mayWrite()) {
+      await this.apply({ version, edits: chosen.edits, says: `Written: ${chosen.title}` });
     }
   }
 

@@ -5,8 +5,17 @@ import { DrawingPanel, drawingPanelOptions, drawingPanelType } from "./drawingPa
 import { fileStem, firstPlanting } from "./firstPlanting";
 import { askForFirst } from "./firstQuestions";
 import { lensCommands } from "./lenses";
-import { isView, type View } from "./messages";
+import { isQuestion, isView, type Question, type View } from "./messages";
 import { Server, isPlanting, language } from "./server";
+
+const questionCommands: Readonly<Record<string, Question>> = {
+  "grovespec.showKeeping": "thin",
+  "grovespec.showFronts": "fronts",
+  "grovespec.showMoves": "nudge",
+  "grovespec.showGround": "ground",
+  "grovespec.showTape": "survey",
+  "grovespec.showStand": "stand",
+};
 
 let server: Server | undefined;
 
@@ -16,16 +25,16 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
   server = started;
   const drawings = new Map<string, DrawingPanel>();
 
-  const hold = (uri: vscode.Uri, view: View, panel: vscode.WebviewPanel): void => {
+  const hold = (uri: vscode.Uri, view: View, question: Question, panel: vscode.WebviewPanel): void => {
     const key = uri.toString();
-    const drawing = new DrawingPanel(uri, view, panel, started, context.extensionUri);
+    const drawing = new DrawingPanel(uri, view, question, panel, started, context.extensionUri);
     drawings.set(key, drawing);
     panel.onDidDispose(() => {
       drawing.dispose();
       drawings.delete(key);
     });
   };
-  const show = async (view: View, given: unknown): Promise<void> => {
+  const show = async (view: View, given: unknown, question?: Question): Promise<void> => {
     const document = await plantingToShow(given);
     if (!document) {
       return;
@@ -33,10 +42,10 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
 
     const drawing = drawings.get(document.uri.toString());
     if (drawing) {
-      drawing.showView(view);
+      drawing.showView(view, question);
     } else {
       const options = { ...drawingPanelOptions(context.extensionUri), retainContextWhenHidden: false, enableFindWidget: false };
-      hold(document.uri, view, vscode.window.createWebviewPanel(drawingPanelType, "Drawing", { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true }, options));
+      hold(document.uri, view, question ?? "thin", vscode.window.createWebviewPanel(drawingPanelType, "Drawing", { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true }, options));
     }
   };
   const redraw = (): void => drawings.forEach((drawing) => drawing.redraw());
@@ -48,6 +57,8 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     vscode.commands.registerCommand("grovespec.showFront", (uri: unknown) => show("front", uri)),
     vscode.commands.registerCommand("grovespec.showTimeline", (uri: unknown) => show("timeline", uri)),
     vscode.commands.registerCommand("grovespec.showWiring", (uri: unknown) => show("wiring", uri)),
+    vscode.commands.registerCommand("grovespec.showChoices", (uri: unknown) => show("decide", uri)),
+    ...Object.entries(questionCommands).map(([command, question]) => vscode.commands.registerCommand(command, (uri: unknown) => show("decide", uri, question))),
     vscode.commands.registerCommand("grovespec.firstPlanting", beginFirstPlanting),
     vscode.commands.registerCommand("grovespec.restartServer", () => started.restart()),
     // A file that another takes in may change how that one is drawn, so each change draws all that are open.
@@ -65,14 +76,14 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     }),
     vscode.window.registerWebviewPanelSerializer(drawingPanelType, {
       async deserializeWebviewPanel(panel: vscode.WebviewPanel, state: unknown): Promise<void> {
-        const { uri, view } = (state ?? {}) as Record<string, unknown>;
+        const { uri, view, question } = (state ?? {}) as Record<string, unknown>;
         if (typeof uri !== "string" || drawings.has(uri)) {
           panel.dispose();
           return;
         }
 
         panel.webview.options = drawingPanelOptions(context.extensionUri);
-        hold(vscode.Uri.parse(uri, true), isView(view) ? view : "plan", panel);
+        hold(vscode.Uri.parse(uri, true), isView(view) ? view : "plan", isQuestion(question) ? question : "thin", panel);
       },
     }),
   );

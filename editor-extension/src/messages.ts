@@ -1,13 +1,31 @@
 /** What the extension and the page of a drawing say to each other. Ids of facts are opaque: they come from the server and go back to it. */
 
-/** The plates. */
-export const views = ["plan", "front", "timeline", "wiring"] as const;
+/** The plates of a planting as it is. */
+export const plates = ["plan", "front", "timeline", "wiring"] as const;
 
 /** One of the plates. */
-export type View = (typeof views)[number];
+export type Plate = (typeof plates)[number];
 
 /** Whether something from outside names a plate. */
+export const isPlate = (value: unknown): value is Plate => plates.includes(value as Plate);
+
+/** What a panel can show: a plate, or what there is to decide. */
+export const views = [...plates, "decide"] as const;
+
+/** One of them. */
+export type View = (typeof views)[number];
+
+/** Whether something from outside names a view. */
 export const isView = (value: unknown): value is View => views.includes(value as View);
+
+/** What can be looked into before something is decided. */
+export const questions = ["thin", "fronts", "nudge", "ground", "survey", "stand"] as const;
+
+/** One of the questions. */
+export type Question = (typeof questions)[number];
+
+/** Whether something from outside names a question. */
+export const isQuestion = (value: unknown): value is Question => questions.includes(value as Question);
 
 /** A trunk as the page knows it. */
 export interface DrawnTrunk {
@@ -37,18 +55,57 @@ export interface BeginMessage {
   readonly type: "begin";
   readonly uri: string;
   readonly view: View;
+  readonly question: Question;
 }
 
 /** To the page: a new picture takes the place of the old one. */
 export interface PictureMessage {
   readonly type: "picture";
-  readonly view: View;
+  readonly view: Plate;
   readonly version: number;
   readonly svg: string;
   readonly title: string;
   readonly trunks: readonly DrawnTrunk[];
   /** The tasks of a timeline; none in the other plates. */
   readonly tasks: readonly DrawnTask[];
+  /** The ids that lead to a line. */
+  readonly origins: readonly string[];
+}
+
+/** Something that a question asks for, as it was answered or as is usual. */
+export interface Field {
+  readonly name: string;
+  readonly label: string;
+  readonly value: string;
+  readonly hint: string;
+  /** Why it was not understood. */
+  readonly trouble?: string;
+}
+
+/** One choice. */
+export interface Way {
+  readonly title: string;
+  readonly says: readonly string[];
+  /** Its own picture; without one, the picture of all shows it. */
+  readonly picture?: string;
+  /** Whether it can be written into the text. */
+  readonly canBeWritten: boolean;
+  /** What writing it does; or why it cannot be written. */
+  readonly deed: string;
+}
+
+/** To the page: what came of a question. */
+export interface SheetMessage {
+  readonly type: "sheet";
+  readonly question: Question;
+  readonly version: number;
+  readonly title: string;
+  readonly says: readonly string[];
+  /** All choices in one picture. */
+  readonly picture?: string;
+  readonly ways: readonly Way[];
+  readonly notes: readonly string[];
+  readonly fields: readonly Field[];
   /** The ids that lead to a line. */
   readonly origins: readonly string[];
 }
@@ -83,16 +140,21 @@ export interface NoteMessage {
 }
 
 /** What goes to the page. */
-export type ToPage = BeginMessage | PictureMessage | LitMessage | GuidesMessage | SettledMessage | NoteMessage;
+export type ToPage = BeginMessage | PictureMessage | SheetMessage | LitMessage | GuidesMessage | SettledMessage | NoteMessage;
+
+/** What was written into the fields of a question, by their names. */
+export type Answers = Readonly<Record<string, string>>;
 
 /** What comes from the page. It is checked by {@link readFromPage} before it is used. */
 export type FromPage =
   | { readonly type: "ready" }
   | { readonly type: "view"; readonly view: View }
+  | { readonly type: "ask"; readonly question: Question; readonly answers?: Answers }
+  | { readonly type: "write"; readonly question: Question; readonly version: number; readonly way: number }
   | { readonly type: "reveal"; readonly origin: string; readonly isEntered: boolean }
-  | { readonly type: "hold"; readonly trunk: string; readonly view: View; readonly version: number }
-  | { readonly type: "drop"; readonly trunk: string; readonly view: View; readonly version: number; readonly x: number; readonly y: number }
-  | { readonly type: "step"; readonly trunk: string; readonly view: View; readonly right: number; readonly back: number }
+  | { readonly type: "hold"; readonly trunk: string; readonly view: Plate; readonly version: number }
+  | { readonly type: "drop"; readonly trunk: string; readonly view: Plate; readonly version: number; readonly x: number; readonly y: number }
+  | { readonly type: "step"; readonly trunk: string; readonly view: Plate; readonly right: number; readonly back: number }
   | { readonly type: "dropTask"; readonly task: string; readonly version: number; readonly x: number }
   | { readonly type: "stepTask"; readonly task: string; readonly days: number }
   | { readonly type: "undo" }
@@ -104,7 +166,7 @@ export function readFromPage(value: unknown): FromPage | undefined {
     return undefined;
   }
 
-  const { type, view, origin, isEntered, trunk, task, version, x, y, right, back, days } = value as Record<string, unknown>;
+  const { type, view, origin, isEntered, trunk, task, version, x, y, right, back, days, question, answers, way } = value as Record<string, unknown>;
   switch (type) {
     case "ready":
     case "undo":
@@ -115,11 +177,15 @@ export function readFromPage(value: unknown): FromPage | undefined {
     case "reveal":
       return isText(origin) ? { type, origin, isEntered: isEntered === true } : undefined;
     case "hold":
-      return isText(trunk) && isView(view) && isNumber(version) ? { type, trunk, view, version } : undefined;
+      return isText(trunk) && isPlate(view) && isNumber(version) ? { type, trunk, view, version } : undefined;
     case "drop":
-      return isText(trunk) && isView(view) && isNumber(version) && isNumber(x) && isNumber(y) ? { type, trunk, view, version, x, y } : undefined;
+      return isText(trunk) && isPlate(view) && isNumber(version) && isNumber(x) && isNumber(y) ? { type, trunk, view, version, x, y } : undefined;
     case "step":
-      return isText(trunk) && isView(view) && isNumber(right) && isNumber(back) ? { type, trunk, view, right, back } : undefined;
+      return isText(trunk) && isPlate(view) && isNumber(right) && isNumber(back) ? { type, trunk, view, right, back } : undefined;
+    case "ask":
+      return !isQuestion(question) ? undefined : answers === undefined ? { type, question } : isAnswers(answers) ? { type, question, answers } : undefined;
+    case "write":
+      return isQuestion(question) && isNumber(version) && isNumber(way) ? { type, question, version, way } : undefined;
     case "dropTask":
       return isText(task) && isNumber(version) && isNumber(x) ? { type, task, version, x } : undefined;
     case "stepTask":
@@ -131,3 +197,4 @@ export function readFromPage(value: unknown): FromPage | undefined {
 
 const isText = (value: unknown): value is string => typeof value === "string" && value.length <= 20_000;
 const isNumber = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
+const isAnswers = (value: unknown): value is Answers => typeof value === "object" && value !== null && Object.keys(value).length <= 20 && Object.values(value).every(isText);

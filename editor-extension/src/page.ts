@@ -38,6 +38,7 @@ export const pageText = (parts: PageParts): string => `<!DOCTYPE html>
 <button type="button" role="tab" id="view-front" data-view="front" aria-controls="stage" aria-selected="false" tabindex="-1">Front</button>
 <button type="button" role="tab" id="view-timeline" data-view="timeline" aria-controls="stage" aria-selected="false" tabindex="-1">Timeline</button>
 <button type="button" role="tab" id="view-wiring" data-view="wiring" aria-controls="stage" aria-selected="false" tabindex="-1">Wire</button>
+<button type="button" role="tab" id="view-decide" data-view="decide" aria-controls="stage" aria-selected="false" tabindex="-1">Decide</button>
 </div>
 <div id="glass" role="group" aria-label="Size">
 <button type="button" id="farther" aria-label="Farther" title="Farther (-)">−</button>
@@ -45,10 +46,21 @@ export const pageText = (parts: PageParts): string => `<!DOCTYPE html>
 <button type="button" id="nearer" aria-label="Nearer" title="Nearer (+)">+</button>
 </div>
 </header>
+<div id="questions" role="tablist" aria-label="What is to be decided">
+<button type="button" role="tab" id="question-thin" data-question="thin" aria-controls="ways" aria-selected="false" tabindex="-1">which stay</button>
+<button type="button" role="tab" id="question-fronts" data-question="fronts" aria-controls="ways" aria-selected="false" tabindex="-1">which side is the front</button>
+<button type="button" role="tab" id="question-nudge" data-question="nudge" aria-controls="ways" aria-selected="false" tabindex="-1">what to move a little</button>
+<button type="button" role="tab" id="question-ground" data-question="ground" aria-controls="ways" aria-selected="false" tabindex="-1">where one more goes</button>
+<button type="button" role="tab" id="question-survey" data-question="survey" aria-controls="ways" aria-selected="false" tabindex="-1">what the tape says</button>
+<button type="button" role="tab" id="question-stand" data-question="stand" aria-controls="ways" aria-selected="false" tabindex="-1">how natural it stands</button>
+</div>
+<div id="table">
 <main id="stage" role="listbox" tabindex="0" aria-label="Trunks" aria-describedby="keys">
 <div id="sheet"></div>
 <div id="trunks"></div>
 </main>
+<section id="ways" tabindex="-1" aria-label="Choices"></section>
+</div>
 <p id="keys" class="unseen">Arrow keys walk from trunk to trunk, Enter goes to the line, Alt with an arrow key moves the trunk, plus, minus and zero change the size.</p>
 <footer><p id="note" role="status" aria-live="polite"></p></footer>
 <script nonce="${parts.nonce}" src="${parts.script}"></script>

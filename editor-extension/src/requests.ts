@@ -1,6 +1,6 @@
 /** The requests that are the server's own, as both sides have agreed on them. */
 import type { Range, TextDocumentIdentifier, TextEdit } from "vscode-languageclient/node";
-import type { DrawnTask, DrawnTrunk, View } from "./messages";
+import type { Answers, DrawnTask, DrawnTrunk, Field, Plate, Question, Way } from "./messages";
 
 /** Where a fact stands in the text. */
 export interface FactPlace {
@@ -13,7 +13,7 @@ export interface FactPlace {
 
 export interface DrawParams {
   readonly textDocument: TextDocumentIdentifier;
-  readonly view: View;
+  readonly view: Plate;
 }
 
 export interface Picture {
@@ -46,6 +46,25 @@ export interface StepParams extends GuidesParams {
   readonly right: number;
   /** In the plan millimetres to the back, in the front millimetres of height. */
   readonly back: number;
+}
+
+export interface DecideParams {
+  readonly textDocument: TextDocumentIdentifier;
+  readonly question: Question;
+  /** What was written into its fields; one that is not named has not been touched. */
+  readonly answers: Answers;
+}
+
+/** What came of a question. */
+export interface Sheet {
+  readonly version: number;
+  readonly title: string;
+  readonly says: readonly string[];
+  readonly picture?: string;
+  readonly ways: readonly (Omit<Way, "canBeWritten"> & { readonly edits: readonly TextEdit[] })[];
+  readonly notes: readonly string[];
+  readonly fields: readonly Field[];
+  readonly places: readonly FactPlace[];
 }
 
 interface TaskParams {
@@ -83,3 +102,4 @@ export const dragRequest: Request<DragParams, Move | null> = { method: "grovespe
 export const stepRequest: Request<StepParams, Move | null> = { method: "grovespec/step" };
 export const dragTaskRequest: Request<TaskDragParams, Move | null> = { method: "grovespec/dragTask" };
 export const stepTaskRequest: Request<TaskStepParams, Move | null> = { method: "grovespec/stepTask" };
+export const decideRequest: Request<DecideParams, Sheet | null> = { method: "grovespec/decide" };

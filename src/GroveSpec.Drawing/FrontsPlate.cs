@@ -48,6 +48,18 @@ public static class FrontsPlate
         return svg.Finish();
     }
 
+    /// <summary>Draws one front as large as the planting's own, with what it loses.</summary>
+    /// <param name="state">The planting on its day.</param>
+    /// <param name="front">The front.</param>
+    /// <param name="options">How it is drawn.</param>
+    /// <returns>A whole SVG document, as <see cref="FrontPlate.Draw"/> would draw it if the planting were viewed from there.</returns>
+    public static string DrawOne(PlantingState state, Checks.Fronts.Front front, DrawingOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(front);
+        return FrontPlate.Draw(new DrawingSubject(Turned(state, front), front.Findings), options);
+    }
+
     private static List<FrontPanel> Panels(PlantingState state, FrontsAnswer answer, double dialY)
     {
         var width = (PageWidth - (2 * Plate.Margin) - ((BestFronts.MostSuggestions - 1) * PanelGap)) / BestFronts.MostSuggestions;

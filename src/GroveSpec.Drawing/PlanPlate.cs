@@ -33,7 +33,7 @@ public static class PlanPlate
         var layout = PlanLayout.Of(state, options);
         var marks = FindingMarks.Of(layout, subject.Findings);
         var numbers = marks.Select(mark => mark.Number).Distinct().ToList();
-        var key = Plate.LayOutKey(PlanLayout.PageWidth, layer?.Sentences ?? (options.TellsFindings ? numbers.Select(number => subject.Findings[number - 1].Message) : []));
+        var key = Plate.LayOutKey(PlanLayout.PageWidth, !options.TellsFindings ? [] : layer?.Sentences ?? numbers.Select(number => subject.Findings[number - 1].Message));
         var gaps = GapLines.Of(layout.Trunks, subject.Findings);
         var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units, layer?.Note);
         var footTop = layout.PlotBottom;

@@ -191,6 +191,60 @@ scenario("A trunk taken hold of in the plan changes the text and what is found, 
   equal(await window.shown(), text);
 });
 
+scenario("What there is to decide is shown as pictures to choose from, is written in one step, and one undo brings the text back", { files: { "two-paths.grove": lineOfThree } }, async (window, shot) => {
+  await window.openFile("two-paths.grove");
+  await window.served();
+  await window.command("GroveSpec: Decide What to Move a Little");
+  const page = window.drawing();
+  const ways = page.locator("#ways article");
+  await page.locator("#question-nudge[aria-selected=true]").waitFor();
+  await ways.first().filter({ hasText: "the checks of composition then find nothing" }).waitFor();
+  await page.locator("#sheet svg.gs").waitFor();
+  await shot("decide-moves");
+  const text = await window.shown();
+  await ways.first().locator(".write").click();
+  await window.until("a trunk is written where it was suggested", async () => (await window.shown()) !== text);
+  await window.press("Control+Shift+M");
+  await window.until("nothing is in line any more", async () => !(await window.problems()).some((problem) => problem.includes("stand in line")));
+  await window.press("Control+Shift+M");
+  await page.locator("#ways", { hasText: "find nothing" }).waitFor();
+  await page.locator("#ways").press("Control+Z");
+  await window.until("one undo brings the text back", async () => (await window.shown()) === text);
+
+  // The other questions, each with its picture; a click on a choice shows its own.
+  await page.locator("#question-fronts").click();
+  await ways.nth(1).locator(".title", { hasText: /^From [\d.]+ deg$/ }).waitFor();
+  await page.locator("#sheet svg.gs-fronts").waitFor();
+  await shot("decide-fronts");
+  await ways.nth(1).locator(".choose").click();
+  await page.locator("#sheet svg.gs-front").waitFor();
+  await shot("decide-one-front");
+  await page.locator("#question-thin").click();
+  const keep = page.locator("#ways input[name=keep]");
+  await keep.waitFor();
+  await keep.fill("4");
+  await keep.press("Enter");
+  await ways.first().locator(".title", { hasText: /^Take out [A-E]$/ }).waitFor();
+  await shot("decide-thin");
+  await keep.fill("none");
+  await keep.press("Enter");
+  await page.locator("#ways small", { hasText: "needs a number" }).waitFor();
+  await page.locator("#question-ground").click();
+  await page.locator("#ways input[name=diameter]").fill("12 mm");
+  await page.locator("#ways input[name=diameter]").press("Tab");
+  await page.locator("#ways .says", { hasText: "12 mm thick" }).first().waitFor();
+  await page.locator("#sheet svg.gs").waitFor();
+  await shot("decide-ground");
+  await ways.first().locator(".write").click();
+  await window.line("trunk F").waitFor();
+  await window.line("trunk E").click();
+  await window.press("Control+Z");
+  await window.until("one undo takes the new trunk out", async () => (await window.shown()) === text);
+  await page.locator("#question-stand").click();
+  await page.locator("#ways .says").first().waitFor();
+  await shot("decide-stand");
+});
+
 scenario("Pinched nearer, the drawing keeps what lies under the fingers, and a trunk is still let go where the pointer leaves it", { files: { "two-paths.grove": lineOfThree }, settings: { "workbench.colorTheme": "Default High Contrast" } }, async (window, shot) => {
   await window.openFile("two-paths.grove");
   await window.served();

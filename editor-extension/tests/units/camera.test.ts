@@ -13,6 +13,9 @@ test("A whole sheet lies in the stage with nothing cut off", () => {
 
 test("A sheet with a long key is shown in its full width from the top", () => {
   expect(whole({ width: 1000, height: 5000 }, stage)).toEqual({ scale: 0.5, x: 0, y: 0 });
+  const all = whole({ width: 1000, height: 2000 }, stage, true);
+  expect(all.scale * 2000).toBeLessThanOrEqual(stage.height);
+  expect(all.y).toBe(0);
 });
 
 test("What is under the pointer stays there while the sheet grows", () => {

@@ -33,6 +33,11 @@ test("In the sheet of wire nothing is moved, and the arrow keys walk", () => {
   expect(press("ArrowRight", {}, "wiring")).toEqual({ type: "walk", by: 1 });
 });
 
+test("Where something is decided nothing is moved by key", () => {
+  expect(press("ArrowRight", { alt: true }, "decide")).toBeUndefined();
+  expect(press("z", { ctrl: true }, "decide")).toEqual({ type: "undo" });
+});
+
 test("Plus, minus and zero size the sheet; Ctrl with an arrow key looks elsewhere", () => {
   expect([press("+"), press("="), press("-"), press("0")]).toEqual([{ type: "zoom", factor: 1.25 }, { type: "zoom", factor: 1.25 }, { type: "zoom", factor: 0.8 }, { type: "whole" }]);
   expect(press("ArrowRight", { ctrl: true })).toMatchObject({ type: "pan", right: -60 });
@@ -40,6 +45,8 @@ test("Plus, minus and zero size the sheet; Ctrl with an arrow key looks elsewher
 
 test("Undo and redo are passed on", () => {
   expect([press("z", { ctrl: true }), press("Z", { ctrl: true, shift: true }), press("y", { ctrl: true })]).toEqual([{ type: "undo" }, { type: "redo" }, { type: "redo" }]);
+  // With Caps Lock on.
+  expect([press("Z", { ctrl: true }), press("z", { ctrl: true, shift: true })]).toEqual([{ type: "undo" }, { type: "redo" }]);
 });
 
 test("All other keys are the editor's", () => {

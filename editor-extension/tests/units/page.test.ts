@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { questions, views } from "../../src/messages";
 import { contentSecurityPolicy, newNonce, pageText } from "../../src/page";
 
 const parts = { source: "https://editor.test", script: "https://editor.test/drawing.js", style: "https://editor.test/drawing.css", faces: "https://editor.test/faces.css", nonce: "abc" };
@@ -25,10 +26,16 @@ test("The page has one script, and it carries the nonce; no style stands in it",
 
 test("Each button and the stage can be reached by keyboard and has a name", () => {
   const text = pageText(parts);
-  expect(text.match(/<button/g)).toHaveLength(7);
-  expect(text.match(/role="tab"/g)).toHaveLength(4);
+  expect(text.match(/<button/g)).toHaveLength(14);
+  expect(text.match(/role="tab"/g)).toHaveLength(11);
   expect(text).toMatch(/id="stage" role="listbox" tabindex="0" aria-label=/);
   expect(text).toMatch(/role="status"/);
+});
+
+test("Each view and each question has its own button", () => {
+  const text = pageText(parts);
+  expect([...text.matchAll(/data-view="(\w+)"/g)].map(([, view]) => view)).toEqual(views);
+  expect([...text.matchAll(/data-question="(\w+)"/g)].map(([, question]) => question)).toEqual(questions);
 });
 
 test("No two pages have one nonce", () => {

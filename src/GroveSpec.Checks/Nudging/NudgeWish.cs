@@ -8,6 +8,9 @@ namespace GroveSpec.Checks.Nudging;
 /// <param name="Step">The step to which places are told, above zero.</param>
 public sealed record NudgeWish(Length Reach, Angle Bend, Length Step)
 {
+    /// <summary>The steepest bend that may be asked for, in degrees: what is bent farther is no small move any more; our own choice.</summary>
+    public const double SteepestBend = 60;
+
     /// <summary>The usual wish: 60 mm and 15 degrees, our own choice, for the wood and the roots may allow less; to a tenth of a millimetre, or to a two-hundredth of an inch.</summary>
     /// <param name="units">The units that the grower works in.</param>
     /// <returns>The wish.</returns>

@@ -61,29 +61,9 @@ internal static class SharedOptions
     /// <exception cref="UsageException">It is no length, or none that a trunk could have.</exception>
     public static Length? ReadLength(string option, string? written, UnitSystem units)
     {
-        if (written is null)
-        {
-            return null;
-        }
-
-        var text = written.Trim();
-        var end = text.Length;
-        while (end > 0 && char.IsAsciiLetter(text[end - 1]))
-        {
-            end--;
-        }
-
-        var number = text[..end].TrimEnd();
-        var unit = end < text.Length ? UnitTable.Exact(text[end..]) : units == UnitSystem.Inch ? UnitTable.Exact("in") : UnitTable.Exact("mm");
-        if (number.Length is > 0 and <= 15 && number.All(letter => char.IsAsciiDigit(letter) || letter == '.')
-            && decimal.TryParse(number, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var amount)
-            && unit is { } known && UnitTable.KindOf(known) == QuantityKind.Length
-            && amount * UnitTable.Nanometres(known) is > 0 and var length && length <= Length.Largest.Nanometres)
-        {
-            return new Length((long)Math.Round(length));
-        }
-
-        throw new UsageException($"{option} needs a length above zero such as 18mm or 0.7in; {Shown(written)} is none.");
+        return written is null ? null
+            : WrittenLength.Read(written, units)
+            ?? throw new UsageException($"{option} needs a length above zero such as 18mm or 0.7in; {Shown(written)} is none.");
     }
 
     /// <summary>Reads one of a few words.</summary>

@@ -19,8 +19,6 @@ namespace GroveSpec.Cli.Commands;
 /// <summary>Finds the smallest moves that clear the findings.</summary>
 internal sealed class NudgeCommand : GroveCommand
 {
-    private const double SteepestBend = 60;
-
     private readonly Option<string?> reach = new("--reach") { HelpName = "LENGTH" };
     private readonly Option<string?> bend = new("--bend") { HelpName = "DEGREES" };
     private readonly Option<string?> step = new("--step") { HelpName = "LENGTH" };
@@ -159,9 +157,9 @@ internal sealed class NudgeCommand : GroveCommand
         var text = written.Trim();
         text = text.EndsWith("deg", StringComparison.Ordinal) ? text[..^3].TrimEnd() : text;
         return text.Length is > 0 and <= 10 && text.All(letter => char.IsAsciiDigit(letter) || letter == '.')
-            && double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var degrees) && degrees is > 0 and <= SteepestBend
+            && double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var degrees) && degrees is > 0 and <= NudgeWish.SteepestBend
             ? new Angle(degrees)
-            : throw new UsageException($"--bend needs an angle above zero and up to {SteepestBend:0} such as 10 or 10deg; “{HarmlessText.Shorten(HarmlessText.OneLine(written), 60)}” is none.");
+            : throw new UsageException($"--bend needs an angle above zero and up to {NudgeWish.SteepestBend:0} such as 10 or 10deg; “{HarmlessText.Shorten(HarmlessText.OneLine(written), 60)}” is none.");
     }
 
     private static void Write(InputFile file, Assessment assessment, NudgeAnswer answer, FileRun run, Terminal terminal)

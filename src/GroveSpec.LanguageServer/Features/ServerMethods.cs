@@ -3,6 +3,7 @@ using GroveSpec.LanguageServer.Features.CodeActions;
 using GroveSpec.LanguageServer.Features.CodeLenses;
 using GroveSpec.LanguageServer.Features.Completions;
 using GroveSpec.LanguageServer.Features.Configuration;
+using GroveSpec.LanguageServer.Features.Deciding;
 using GroveSpec.LanguageServer.Features.Diagnostics;
 using GroveSpec.LanguageServer.Features.DocumentLinks;
 using GroveSpec.LanguageServer.Features.DocumentSymbols;
@@ -151,6 +152,7 @@ internal sealed class ServerMethods(Session session, string version, Action exit
     private IEnumerable<(string Name, Func<JsonElement?, CancellationToken, Task<JsonElement?>> Answer)> Pictures()
     {
         yield return ("grovespec/draw", Method.OfDocument(session, static () => DrawingContext.Default.DrawParams, static () => DrawingContext.Default.DrawResult, asked => asked.TextDocument.Uri, (document, asked, _) => DrawAnswer.Of(document, asked)));
+        yield return ("grovespec/decide", Method.OfDocument(session, static () => DecidingContext.Default.DecideParams, static () => DecidingContext.Default.DecideResult, asked => asked.TextDocument.Uri, DecideAnswer.Of));
         yield return ("grovespec/guides", Method.OfDocument(session, static () => DrawingContext.Default.GuidesParams, static () => DrawingContext.Default.GuidesResult, asked => asked.TextDocument.Uri, (document, asked, cancellation) => GuidesAnswer.Of(document, asked, cancellation)));
         yield return ("grovespec/drag", Method.OfDocument(session, static () => DrawingContext.Default.DragParams, static () => DrawingContext.Default.DragResult, asked => asked.TextDocument.Uri, (document, asked, _) => DragAnswer.Of(document, asked)));
         yield return ("grovespec/step", Method.OfDocument(session, static () => DrawingContext.Default.StepParams, static () => DrawingContext.Default.DragResult, asked => asked.TextDocument.Uri, (document, asked, _) => DragAnswer.Of(document, asked)));

@@ -47,6 +47,9 @@ internal sealed class OpenDocument
     /// <summary>The document's full path, or its address when it lies in no folder; findings name it so.</summary>
     public string Key { get; }
 
+    /// <summary>What the document is called before the grower: the planting's name, else that of its file.</summary>
+    public string Title => Assessment.Planting.Name?.Value ?? Path.GetFileName(Key);
+
     /// <summary>The version of the text.</summary>
     public int Version { get; }
 

@@ -23,6 +23,11 @@ internal readonly record struct PositionMap(SourceText Text, bool IsUtf8)
     /// <returns>Its range.</returns>
     public Range RangeOf(TextSpan span) => new(PositionOf(span.Start), PositionOf(span.End));
 
+    /// <summary>An edit as the editor makes it.</summary>
+    /// <param name="edit">An edit of this text.</param>
+    /// <returns>It.</returns>
+    public Protocol.TextEdit EditOf(Syntax.Text.TextEdit edit) => new(RangeOf(edit.Place.Span), edit.NewText);
+
     /// <summary>The place of a position.</summary>
     /// <param name="position">A position; beyond a line or the text the nearest place is taken, within a character the place before it.</param>
     /// <returns>UTF-16 code units from the start.</returns>

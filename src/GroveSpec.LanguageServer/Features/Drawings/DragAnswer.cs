@@ -1,7 +1,6 @@
 using GroveSpec.Checks.Moving;
 using GroveSpec.Drawing;
 using GroveSpec.Editing.Placing;
-using GroveSpec.LanguageServer.Protocol;
 using GroveSpec.LanguageServer.Sessions;
 using GroveSpec.LanguageServer.Transport;
 using GroveSpec.Model.Quantities;
@@ -104,5 +103,5 @@ internal static class DragAnswer
     /// <returns>The edits, or why nothing is moved.</returns>
     public static DragResult Result(OpenDocument document, Placement placement, (double X, double Y)? spot) => placement.IsRefused
         ? new(document.Version, [], Refusal: placement.Says)
-        : new(document.Version, [.. placement.Edits.Select(edit => new TextEdit(document.Positions.RangeOf(edit.Place.Span), edit.NewText))], placement.Says, spot?.X, spot?.Y);
+        : new(document.Version, [.. placement.Edits.Select(document.Positions.EditOf)], placement.Says, spot?.X, spot?.Y);
 }

@@ -38,7 +38,7 @@ internal static class DrawAnswer
             "wiring" => WirePlate.Draw(subject, options),
             _ => throw new RequestException(RequestException.InvalidParameters, "There are the views plan, front, timeline and wiring."),
         };
-        return new(document.Version, svg, assessment.Planting.Name?.Value ?? Path.GetFileName(document.Key), [.. Places(document, svg)], Trunks(document, asked.View), asked.View == "timeline" ? [.. Tasks(document, subject)] : []);
+        return new(document.Version, svg, document.Title, [.. Places(document, [svg])], Trunks(document, asked.View), asked.View == "timeline" ? [.. Tasks(document, subject)] : []);
     }
 
     /// <summary>How pictures are drawn beside a text.</summary>
@@ -100,10 +100,18 @@ internal static class DrawAnswer
         return new(trunk.Name, trunk.Trunk.Origin.Id, trunk.Trunk.At is null || document.Assessment.Planting.IsFixed(trunk.Trunk), summary.ToString(), grip?.X, grip?.Y);
     }
 
-    /// <summary>Every mark in the picture that stands for something in this document's own text.</summary>
-    private static IEnumerable<DrawnPlace> Places(OpenDocument document, string svg)
+    /// <summary>Every mark in pictures that stands for something in the document's own text.</summary>
+    /// <param name="document">The document.</param>
+    /// <param name="pictures">The pictures, as whole SVG documents; null for none.</param>
+    /// <returns>Where each is stated, each once.</returns>
+    public static IEnumerable<DrawnPlace> Places(OpenDocument document, IEnumerable<string?> pictures)
     {
         var seen = new HashSet<string>(StringComparer.Ordinal);
+        return pictures.OfType<string>().SelectMany(svg => Places(document, svg, seen));
+    }
+
+    private static IEnumerable<DrawnPlace> Places(OpenDocument document, string svg, HashSet<string> seen)
+    {
         for (var at = svg.IndexOf(Mark, StringComparison.Ordinal); at >= 0; at = svg.IndexOf(Mark, at, StringComparison.Ordinal))
         {
             at += Mark.Length;

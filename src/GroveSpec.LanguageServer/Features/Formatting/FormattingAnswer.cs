@@ -14,7 +14,7 @@ internal static class FormattingAnswer
     /// <param name="within">The lines; null for all.</param>
     /// <returns>The edits; none where all is tidy.</returns>
     public static TextEdit[] Of(OpenDocument document, TextSpan? within) =>
-        [.. TidyEdits.Of(document.Tree, within).Select(edit => new TextEdit(document.Positions.RangeOf(edit.Place.Span), edit.NewText))];
+        [.. TidyEdits.Of(document.Tree, within).Select(document.Positions.EditOf)];
 
     /// <summary>The edits after a character was typed: the line that was ended, or the block that was closed, is set straight. The line of the caret stays as it is.</summary>
     /// <param name="document">The document.</param>

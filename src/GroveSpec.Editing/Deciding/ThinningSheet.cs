@@ -1,0 +1,57 @@
+using GroveSpec.Binding;
+using GroveSpec.Checks.Choosing;
+using GroveSpec.Drawing;
+using GroveSpec.Model.States;
+
+namespace GroveSpec.Editing.Deciding;
+
+/// <summary>Which trunks stay.</summary>
+internal static class ThinningSheet
+{
+    private const int MostKept = 1000;
+
+    /// <summary>Lays the choices out.</summary>
+    /// <param name="assessment">The file.</param>
+    /// <param name="fields">How many stay, who stays or goes in any case, and when they are taken out.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    /// <returns>The sheet.</returns>
+    public static DecisionSheet Of(Assessment assessment, FieldReading fields, CancellationToken cancellation)
+    {
+        var standing = assessment.State.Trunks.Count(trunk => trunk.Presence == Presence.Standing);
+        var (least, most) = fields.Range("keep", "How many stay", UsualNumber(standing), MostKept);
+        var wish = new ThinningWish(least, most, fields.Names("with", "Stay in any case"), fields.Names("without", "Go in any case"));
+        var answer = Thinning.Choose(assessment.ToContext(), wish, cancellation);
+        return new DecisionSheet
+        {
+            Says = answer.Obstacle is { } obstacle ? [obstacle] : [],
+            Ways = [.. answer.Suggestions.Select((suggestion, place) => Way(assessment, suggestion, place + 1))],
+            Notes = ThinningWords.NotWeighed(answer) is { Length: > 0 } told ? [told] : [],
+            Fields = fields.Fields,
+        };
+    }
+
+    /// <summary>Common practice: an odd number, and fewer than stand; of two and of one, one.</summary>
+    private static int UsualNumber(int standing) => Math.Max(1, standing % 2 == 0 ? standing - 1 : standing - 2);
+
+    private static string Title(ThinnedStand stand) => stand.TakenOut.IsEmpty ? "Keep all" : stand.TakenOut.Length < stand.Kept.Length ? $"Take out {NameRow.Of(stand.TakenOut)}" : $"Keep {NameRow.Of(stand.Kept)}";
+
+    private static IEnumerable<string> Sentences(ThinningSuggestion suggestion)
+    {
+        yield return ThinningWords.Order(suggestion.Stand);
+        yield return suggestion.Why;
+        if (ThinningWords.NearlyAsGood(suggestion) is { Length: > 0 } near)
+        {
+            yield return near;
+        }
+    }
+
+    private static DecisionWay Way(Assessment assessment, ThinningSuggestion suggestion, int number)
+    {
+        return new DecisionWay(
+            Title(suggestion.Stand),
+            [.. Sentences(suggestion)],
+            PlanPlate.Draw(new DrawingSubject(suggestion.Stand.State, suggestion.Stand.Findings), SheetDrawing.Options(assessment, number)),
+            [],
+            suggestion.Stand.TakenOut.IsEmpty ? "All that stand stay: there is nothing to write." : "Write the day on which they are taken out into their lines.");
+    }
+}
