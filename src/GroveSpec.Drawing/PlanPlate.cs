@@ -33,13 +33,14 @@ public static class PlanPlate
         var layout = PlanLayout.Of(state, options);
         var marks = FindingMarks.Of(layout, subject.Findings);
         var numbers = marks.Select(mark => mark.Number).Distinct().ToList();
-        var key = Plate.LayOutKey(PlanLayout.PageWidth, !options.TellsFindings ? [] : layer?.Sentences ?? numbers.Select(number => subject.Findings[number - 1].Message));
+        var lead = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? layer?.Sentences ?? [] : []);
+        var key = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? numbers.Select(number => subject.Findings[number - 1].Message) : []);
         var gaps = GapLines.Of(layout.Trunks, subject.Findings);
-        var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units, layer?.Note);
+        var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units, layer);
         var footTop = layout.PlotBottom;
         var notesTop = footTop + 46;
         var keyTop = notesTop + PlanNotes.Height(notes);
-        var height = keyTop + Plate.HeightOfKey(key) + 26;
+        var height = keyTop + Plate.HeightOfKey(lead) + Plate.HeightOfKey(key) + 26;
 
         var svg = new SvgWriter(32768 + (layout.Trunks.Length * (layout.Detail == PlanDetail.Least ? 128 : 320)));
         var name = PlanWords.Name(state.Planting);
@@ -73,15 +74,8 @@ public static class PlanPlate
         labels.WriteNames(svg);
         Plate.WriteScaleBar(svg, Plate.Margin, footTop + 6, 260, layout.Scale, options.Units);
         PlanNotes.Write(svg, notes, notesTop);
-        if (layer is null)
-        {
-            Plate.WriteKey(svg, keyTop, numbers, key);
-        }
-        else
-        {
-            Plate.WriteKey(svg, keyTop, [.. Enumerable.Range(1, key.Count)], key, layer.Mark);
-        }
-
+        Plate.WriteKey(svg, keyTop, [.. Enumerable.Range(1, lead.Count)], lead, layer?.Mark);
+        Plate.WriteKey(svg, keyTop + Plate.HeightOfKey(lead), numbers, key);
         Plate.Close(svg);
         return svg;
     }

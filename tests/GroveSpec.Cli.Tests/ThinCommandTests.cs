@@ -115,5 +115,40 @@ public sealed class ThinCommandTests : IDisposable
 
     private static JsonElement Parse(string output) => JsonDocument.Parse(output).RootElement;
 
+    [Fact]
+    public void Those_that_go_are_written_with_the_day_and_nothing_else_is_touched()
+    {
+        var answer = work.Run("thin", "a.grove", "--keep", "5", "--write", "--on", "2027-03-14");
+        Assert.Contains("a.grove: 2 trunks were written as taken out.", answer.Errors, StringComparison.Ordinal);
+        string[] before = Stool.Split('\n'), after = work.Read("a.grove").Split('\n');
+        Assert.Equal(before.Length, after.Length);
+        var changed = Enumerable.Range(0, before.Length).Where(line => before[line] != after[line]).ToList();
+        Assert.Equal(2, changed.Count);
+        Assert.All(changed, line => Assert.Matches($"^{System.Text.RegularExpressions.Regex.Escape(before[line])}\\s+removed 2027-03-14$", after[line]));
+        Assert.Contains("as many are to be kept", Flowing(work.Run("thin", "a.grove", "--keep", "5", "--on", "2027-03-14").Output), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_is_written_without_the_day_or_to_standard_input()
+    {
+        var answer = work.Run("thin", "a.grove", "--keep", "5", "--write");
+        Assert.Equal(ExitStatus.Usage, answer.Status);
+        Assert.Contains("--on 2027-03-14", answer.Errors, StringComparison.Ordinal);
+        Assert.Equal(Stool, work.Read("a.grove"));
+        Assert.Equal(ExitStatus.Usage, work.Run("thin", "-", "--keep", "5", "--write", "--on", "2027-03-14").Status);
+        Assert.Contains("a.grove: nothing was written.", work.Run("thin", "a.grove", "--keep", "7", "--write", "--on", "2027-03-14").Errors, StringComparison.Ordinal);
+        Assert.Equal(Stool, work.Read("a.grove"));
+    }
+
+    [Fact]
+    public void The_picture_shows_the_choices_and_is_alone_on_standard_output()
+    {
+        Assert.Contains("Seven shoots", work.Run("thin", "a.grove", "--keep", "5", "--picture", "keep.svg").Output, StringComparison.Ordinal);
+        var picture = work.Read("keep.svg");
+        Assert.Contains("class=\"gs-cut\"", picture, StringComparison.Ordinal);
+        Assert.Equal(picture, work.Run("thin", "a.grove", "--keep", "5", "--picture", "-").Output);
+        Assert.Equal(ExitStatus.Usage, work.Run("thin", "a.grove", "--keep", "5", "--picture", "-", "--json").Status);
+    }
+
     private static JsonSchema Schema() => JsonSchema.FromText(File.ReadAllText(Project.Path("docs/thin.schema.json")));
 }

@@ -66,6 +66,7 @@ public sealed class DecideTests : IAsyncLifetime
     }
 
     [Theory]
+    [InlineData("thin", "removed 2026-10-30")]
     [InlineData("fronts", "deg")]
     [InlineData("nudge", "at ")]
     [InlineData("ground", "trunk F")]
@@ -85,16 +86,19 @@ public sealed class DecideTests : IAsyncLifetime
     [Fact]
     public async Task What_was_written_into_a_field_counts_and_comes_back()
     {
-        var sheet = await DecideAsync("thin", ("keep", " 3 - 4 "), ("with", "B, D"), ("without", "C"));
+        var sheet = await DecideAsync("thin", ("keep", " 3 - 4 "), ("with", "B, D"), ("without", "C"), ("on", "2027-03-01"));
 
-        Assert.Equal(["3 - 4", "B, D", "C"], sheet["fields"]!.AsArray().Select(field => (string?)field!["value"]));
+        Assert.Equal(["3 - 4", "B, D", "C", "2027-03-01"], sheet["fields"]!.AsArray().Select(field => (string?)field!["value"]));
         Assert.All(sheet["fields"]!.AsArray(), field => Assert.Null(field!["trouble"]));
+        Assert.All(sheet["ways"]!.AsArray(), way => Assert.DoesNotContain(Edited(way!), name => name is "B" or "D"));
+        Assert.All(sheet["ways"]!.AsArray(), way => Assert.All(way!["edits"]!.AsArray(), edit => Assert.Contains("removed 2027-03-01", (string?)edit!["newText"], StringComparison.Ordinal)));
     }
 
     [Theory]
     [InlineData("thin", "keep", "some")]
     [InlineData("thin", "keep", "0")]
     [InlineData("thin", "keep", "5-3")]
+    [InlineData("thin", "on", "2027-02-30")]
     [InlineData("nudge", "reach", "-3 mm")]
     [InlineData("nudge", "reach", "5 deg")]
     [InlineData("ground", "diameter", "")]
@@ -144,6 +148,9 @@ public sealed class DecideTests : IAsyncLifetime
             .Select(svg => System.Xml.Linq.XDocument.Parse(svg).Descendants().Select(part => (string?)part.Attribute("id")).OfType<string>().ToHashSet()).ToList();
         Assert.Equal(ids.Sum(one => one.Count), ids.SelectMany(one => one).Distinct().Count());
     }
+
+    private static IEnumerable<string> Edited(JsonNode way) =>
+        way["edits"]!.AsArray().Select(edit => Text.Split('\n')[(int)edit!["range"]!["start"]!["line"]!].Split(' ')[1]);
 
     private async Task<JsonNode> DecideAsync(string question, params (string Name, string Written)[] answers) =>
         (await editor.AskAsync("grovespec/decide", Asked(question, answers)))!;

@@ -25,6 +25,9 @@ public sealed record ThinnedStand
     /// <summary>How many they find in all, told or not.</summary>
     public int Found => Findings.Length + Findings.Sum(finding => finding.Untold);
 
+    /// <summary>The names of those checks, with how often each finds something where it is more than once; empty where nothing is found.</summary>
+    public string Kinds => Wording.Kinds(Findings);
+
     /// <summary>The main trunk, or the first by name of several that play the main role; null where none of them stays.</summary>
     public required string? Main { get; init; }
 
@@ -36,6 +39,9 @@ public sealed record ThinnedStand
 
     /// <summary>The least and the greatest diameter; null where none is known.</summary>
     public required (Length Least, Length Most)? Diameters { get; init; }
+
+    /// <summary>The middle that wood is balanced over: of the container, or without one the mean of all places that trunks have now.</summary>
+    public required PlanPoint Middle { get; init; }
 
     /// <summary>From the middle that wood is balanced over to where its weight lies.</summary>
     public required (Length Distance, Bearing Toward) Lopsided { get; init; }

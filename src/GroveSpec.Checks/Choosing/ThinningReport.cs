@@ -58,6 +58,7 @@ internal sealed class ThinningReport
             LostRoles = [.. LostRoles(stays)],
             Gaps = gaps.Count == 0 ? null : (gaps[0], gaps[^1]),
             Diameters = diameters.Count == 0 ? null : (diameters[0], diameters[^1]),
+            Middle = score.Measures.Middle,
             Lopsided = Lopsided(score, kept),
         };
     }

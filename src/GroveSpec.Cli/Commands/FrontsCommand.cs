@@ -101,7 +101,7 @@ internal sealed class FrontsCommand : GroveCommand
 
         if (!beside.IsAlone)
         {
-            WriteReport(answers, run, path, parsed.GetValue(json), search, terminal);
+            WriteReport(answers, run, reading.Sources, path, parsed.GetValue(json), search, terminal);
         }
 
         return status;
@@ -123,12 +123,12 @@ internal sealed class FrontsCommand : GroveCommand
         run.Tell($"{file.Name}: the best front was written, viewed from {FrontSentences.Say(best.Front.From)}.");
     }
 
-    private static void WriteReport(IEnumerable<(Assessment Planting, FrontsAnswer Answer)> answers, FileRun run, string? path, bool isJson, InputSearch search, Terminal terminal)
+    private static void WriteReport(IEnumerable<(Assessment Planting, FrontsAnswer Answer)> answers, FileRun run, SourceLibrary sources, string? path, bool isJson, InputSearch search, Terminal terminal)
     {
         using var page = new MemoryStream();
         if (isJson)
         {
-            FrontsJson.Write(answers, run.Troubles, page);
+            FrontsJson.Write(answers, sources, run.Troubles, page);
         }
         else
         {

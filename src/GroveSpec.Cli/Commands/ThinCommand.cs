@@ -9,6 +9,9 @@ using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
+using GroveSpec.Drawing;
+using GroveSpec.Syntax.Text;
+using NodaTime;
 
 namespace GroveSpec.Cli.Commands;
 
@@ -20,6 +23,8 @@ internal sealed class ThinCommand : GroveCommand
     private readonly Option<string?> keep = new("--keep") { HelpName = "NUMBER|FROM-TO" };
     private readonly Option<string?> with = new("--with") { HelpName = "TRUNKS" };
     private readonly Option<string?> without = new("--without") { HelpName = "TRUNKS" };
+    private readonly Option<bool> write = new("--write");
+    private readonly Option<string?> picture = new("--picture") { HelpName = "PATH" };
     private readonly Option<bool> json = new("--json");
     private readonly Option<string?> output = SharedOptions.Output();
     private readonly Option<string?> on = SharedOptions.On();
@@ -43,11 +48,17 @@ internal sealed class ThinCommand : GroveCommand
 
           grovespec thin stool.grove --keep 5
           grovespec thin stool.grove --keep 5-7 --with A,B --without C
-          grovespec thin stool.grove --keep 5 --json --output thin.json
+          grovespec thin stool.grove --keep 5 --picture keep.svg
+          grovespec thin stool.grove --keep 5 --write --on 2027-03-14
 
         --keep NUMBER    how many stay: a number such as 5, or a range such as 5-7
         --with TRUNKS    trunks that stay in any case, parted by commas
         --without TRUNKS trunks that go in any case
+        --write          writes "removed" with the day that --on then has to give for
+                         each trunk that the first choice takes out, and touches
+                         nothing else; plan the cut itself for a season it can bear
+        --picture PATH   draws the choices side by side from above: a file that ends in
+                         .svg, .png or .pdf, or a folder for several
         --json           writes for programs
         --output PATH    writes to a file instead of standard output
         --on DATE        the day to see it on; without it, the day of the newest
@@ -59,7 +70,7 @@ internal sealed class ThinCommand : GroveCommand
         """;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Option> Options => [keep, with, without, json, output, on, units, strict];
+    public override IReadOnlyList<Option> Options => [keep, with, without, write, picture, json, output, on, units, strict];
 
     /// <inheritdoc/>
     public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
@@ -69,8 +80,11 @@ internal sealed class ThinCommand : GroveCommand
         var (least, most) = ReadNumber(parsed.GetValue(keep));
         var wish = new ThinningWish(least, most, ReadNames(parsed.GetValue(with)), ReadNames(parsed.GetValue(without)));
         var search = InputSearch.Find(names, terminal.Folder);
-        Delivery.RefuseSame([path], search.Files, terminal);
-        var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
+        var day = SharedOptions.ReadDay(parsed.GetValue(on));
+        var isWriting = parsed.GetValue(write);
+        RefuseToWrite(isWriting, day, search);
+        var beside = PictureBeside.Of(parsed.GetValue(picture), "keep", path, parsed.GetValue(json), search, terminal);
+        var reading = new PlantingReading(terminal, day, measures);
         var run = new FileRun(search, terminal);
         var answers = ImmutableArray.CreateBuilder<(Assessment Planting, ThinningAnswer Answer)>();
         var status = run.Each("choosing in", file =>
@@ -78,16 +92,62 @@ internal sealed class ThinCommand : GroveCommand
             var assessment = reading.Read(file);
             if (Checker.IsJudged(assessment.State) && (PlantingReading.IsPlanting(assessment) || search.Files.Count == 1))
             {
-                answers.Add((assessment, Guard.Run(file.Name, "choosing trunks", () => Thinning.Choose(assessment.ToContext(), wish))));
+                var answer = Guard.Run(file.Name, "choosing trunks", () => Thinning.Choose(assessment.ToContext(), wish));
+                answers.Add((assessment, answer));
+                if (beside.IsAsked && answer.Obstacle is null)
+                {
+                    beside.Write(file, () => ThinPlate.DrawAll(assessment.State, answer, new DrawingOptions { Units = measures }));
+                }
+
+                if (isWriting)
+                {
+                    Write(file, assessment, answer, run, terminal);
+                }
             }
 
             return run.Judge(assessment.Findings.RemoveAll(finding => finding.Check.IsComposition), reading.Sources, parsed.GetValue(strict));
         });
 
-        using var page = new MemoryStream();
-        if (parsed.GetValue(json))
+        if (!beside.IsAlone)
         {
-            ThinJson.Write(answers, run.Troubles, page);
+            Tell(answers, run, reading.Sources, path, parsed.GetValue(json), search, terminal);
+        }
+
+        return status;
+    }
+
+    private static void RefuseToWrite(bool isWriting, LocalDate? day, InputSearch search)
+    {
+        if (isWriting && search.Files.Any(file => file.IsStandardInput))
+        {
+            throw new UsageException("Standard input cannot be written back; leave --write out, and the choices are told.");
+        }
+
+        if (isWriting && day is null)
+        {
+            throw new UsageException("--write needs the day on which the trunks are taken out: --on 2027-03-14.");
+        }
+    }
+
+    private static void Write(InputFile file, Assessment assessment, ThinningAnswer answer, FileRun run, Terminal terminal)
+    {
+        var edits = answer.Suggestions.FirstOrDefault() is { } best && assessment.Date is { } day
+            ? ThinningEdits.Of(assessment.ToContext(), assessment.Tree, best.Stand, day)
+            : [];
+        if (!edits.IsEmpty)
+        {
+            OutputFile.Write(file.Name, terminal.Folder, SourceText.ToBytes(TextEdits.Apply(assessment.Tree.Text.Content, edits)));
+        }
+
+        run.Tell($"{file.Name}: {(edits.IsEmpty ? "nothing was written" : edits.Length == 1 ? "1 trunk was written as taken out" : $"{edits.Length} trunks were written as taken out")}.");
+    }
+
+    private static void Tell(ImmutableArray<(Assessment Planting, ThinningAnswer Answer)>.Builder answers, FileRun run, SourceLibrary sources, string? path, bool isJson, InputSearch search, Terminal terminal)
+    {
+        using var page = new MemoryStream();
+        if (isJson)
+        {
+            ThinJson.Write(answers, sources, run.Troubles, page);
         }
         else
         {
@@ -99,7 +159,6 @@ internal sealed class ThinCommand : GroveCommand
         }
 
         Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
-        return status;
     }
 
     private static (int Least, int Most) ReadNumber(string? written)

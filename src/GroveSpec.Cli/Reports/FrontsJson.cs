@@ -2,6 +2,7 @@ using System.Text.Json;
 using GroveSpec.Binding;
 using GroveSpec.Checks.Fronts;
 using GroveSpec.Cli.Files;
+using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Cli.Reports;
 
@@ -10,12 +11,13 @@ internal static class FrontsJson
 {
     /// <summary>Writes a run.</summary>
     /// <param name="plantings">What was read, and what was found for each.</param>
+    /// <param name="sources">The texts that were read.</param>
     /// <param name="troubles">Files that could not be read, and why.</param>
     /// <param name="stream">Where to; it is left open.</param>
-    public static void Write(IEnumerable<(Assessment Planting, FrontsAnswer Answer)> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream) =>
-        PlantingsJson.Write(plantings, troubles, stream, (json, one) => WritePlanting(json, one.Planting, one.Answer));
+    public static void Write(IEnumerable<(Assessment Planting, FrontsAnswer Answer)> plantings, SourceLibrary sources, IReadOnlyList<FileTroubleException> troubles, Stream stream) =>
+        PlantingsJson.Write(plantings, troubles, stream, (json, one) => WritePlanting(json, one.Planting, one.Answer, sources));
 
-    private static void WritePlanting(Utf8JsonWriter json, Assessment planting, FrontsAnswer answer)
+    private static void WritePlanting(Utf8JsonWriter json, Assessment planting, FrontsAnswer answer, SourceLibrary sources)
     {
         json.WriteStartObject();
         json.WriteString("file", planting.File);
@@ -42,7 +44,7 @@ internal static class FrontsJson
             WriteFront(json, front);
             json.WriteString("why", why);
             json.WriteString("holds", holds);
-            json.WriteBoolean("canBeWritten", !edits.IsEmpty);
+            JsonReport.WriteEdits(json, edits, sources);
             json.WriteEndObject();
         }
 

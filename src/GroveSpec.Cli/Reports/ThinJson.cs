@@ -3,6 +3,7 @@ using GroveSpec.Binding;
 using GroveSpec.Checks.Choosing;
 using GroveSpec.Cli.Files;
 using GroveSpec.Model.States;
+using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Cli.Reports;
 
@@ -11,12 +12,13 @@ internal static class ThinJson
 {
     /// <summary>Writes a run.</summary>
     /// <param name="plantings">What was read, and what was found for each.</param>
+    /// <param name="sources">The texts that were read.</param>
     /// <param name="troubles">Files that could not be read, and why.</param>
     /// <param name="stream">Where to; it is left open.</param>
-    public static void Write(IEnumerable<(Assessment Planting, ThinningAnswer Answer)> plantings, IReadOnlyList<FileTroubleException> troubles, Stream stream) =>
-        PlantingsJson.Write(plantings, troubles, stream, (json, one) => WritePlanting(json, one.Planting, one.Answer));
+    public static void Write(IEnumerable<(Assessment Planting, ThinningAnswer Answer)> plantings, SourceLibrary sources, IReadOnlyList<FileTroubleException> troubles, Stream stream) =>
+        PlantingsJson.Write(plantings, troubles, stream, (json, one) => WritePlanting(json, one.Planting, one.Answer, sources));
 
-    private static void WritePlanting(Utf8JsonWriter json, Assessment planting, ThinningAnswer answer)
+    private static void WritePlanting(Utf8JsonWriter json, Assessment planting, ThinningAnswer answer, SourceLibrary sources)
     {
         json.WriteStartObject();
         json.WriteString("file", planting.File);
@@ -54,6 +56,7 @@ internal static class ThinJson
             }
 
             json.WriteEndArray();
+            JsonReport.WriteEdits(json, planting.Date is { } gone ? ThinningEdits.Of(planting.ToContext(), planting.Tree, stand, gone) : [], sources);
             json.WriteEndObject();
         }
 

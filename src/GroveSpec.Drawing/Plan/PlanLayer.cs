@@ -1,4 +1,5 @@
 using GroveSpec.Drawing.Scene;
+using GroveSpec.Model.States;
 
 namespace GroveSpec.Drawing.Plan;
 
@@ -8,7 +9,7 @@ internal abstract class PlanLayer
     /// <summary>What the plate shows, behind the planting's name.</summary>
     public abstract string Title { get; }
 
-    /// <summary>A sentence for each numbered thing, in the order of the numbers.</summary>
+    /// <summary>A sentence for each numbered thing, in the order of the numbers; without a <see cref="Mark"/> sentences that stand before those of the findings.</summary>
     public abstract IReadOnlyList<string> Sentences { get; }
 
     /// <summary>The line below the heading.</summary>
@@ -17,8 +18,13 @@ internal abstract class PlanLayer
     /// <summary>What the marks mean.</summary>
     public abstract string Note { get; }
 
-    /// <summary>The class of the numbered rings.</summary>
-    public abstract string Mark { get; }
+    /// <summary>The class of the numbered rings; null where nothing is numbered but findings.</summary>
+    public abstract string? Mark { get; }
+
+    /// <summary>Whether the note says already what the ring of a trunk that does not stand means.</summary>
+    /// <param name="trunk">The trunk.</param>
+    /// <returns>Here always false.</returns>
+    public virtual bool Explains(TrunkState trunk) => false;
 
     /// <summary>The plate's style.</summary>
     /// <returns>A new sheet.</returns>

@@ -20,42 +20,51 @@ internal sealed class PlanLayout
     private readonly double pageLeft;
     private readonly double pageTop;
 
-    private PlanLayout(PlantingState state, DrawingOptions options)
+    private PlanLayout(PlantingState state, DrawingOptions options, (Box Room, PlantingState Frame)? panel)
     {
+        var frame = panel?.Frame ?? state;
         IsAsWritten = state.Planting.Container is not null;
         var trunks = state.Trunks.Where(trunk => trunk.Place is not null).ToArray();
-        var sizes = ShownSizes.For(state);
-        var shown = Array.ConvertAll(trunks, sizes.Of);
-        Rim = state.Planting.Container is { } container ? ContainerOutline.Of(container).Points.Select(Millimetres).ToArray() : SoilOutline.About(trunks, shown);
+        var framed = frame.Trunks.Where(trunk => trunk.Place is not null).ToArray();
+        var sizes = ShownSizes.For(frame);
+        var shown = Array.ConvertAll(framed, sizes.Of);
+        Rim = state.Planting.Container is { } container ? ContainerOutline.Of(container).Points.Select(Millimetres).ToArray() : SoilOutline.About(framed, shown);
         ViewedFrom = state.Planting.Viewed?.From ?? Bearing.Front;
         Detail = trunks.Length > 1000 ? PlanDetail.Least : trunks.Length > 120 ? PlanDetail.Less : PlanDetail.Full;
 
-        var extent = Extent(trunks, shown);
-        if (options.ShowBearings)
+        var extent = Extent(framed, shown);
+        if (options.ShowBearings && panel is null)
         {
             DialRadiusMm = Rim.Select(point => Math.Sqrt((point.X * point.X) + (point.Y * point.Y))).DefaultIfEmpty(1).Max();
             extent = extent.With(new Box(-DialRadiusMm, -DialRadiusMm, DialRadiusMm, DialRadiusMm));
         }
 
-        var dial = options.ShowBearings ? DialRoom : 0;
-        var across = Math.Abs(ViewedFrom.Rightward) > 0.6 ? ViewerRoom : 0;
-        var along = Math.Abs(ViewedFrom.Backward) > 0.6 ? ViewerRoom : 0;
-        var (left, right) = (Plate.Margin + dial + (ViewedFrom.Rightward < 0 ? across : 0), Plate.Margin + dial + (ViewedFrom.Rightward > 0 ? across : 0));
-        var (top, bottom) = (28 + dial + (ViewedFrom.Backward > 0 ? along : 0), 12 + dial + (ViewedFrom.Backward < 0 ? along : 0));
-        Scale = Math.Min((PageWidth - left - right) / extent.Width, TallestPlot / extent.Height);
-        PlotTop = Plate.HeadingFoot;
         leftMm = extent.Left;
         backMm = -extent.Top;
-        pageLeft = left + ((PageWidth - left - right - (extent.Width * Scale)) / 2);
-        pageTop = PlotTop + top;
-        PlotBottom = pageTop + (extent.Height * Scale) + bottom;
+        if (panel is { Room: var room })
+        {
+            Scale = Math.Min(room.Width / extent.Width, room.Height / extent.Height);
+            (PlotTop, PlotBottom) = (room.Top, room.Bottom);
+            pageLeft = room.CentreX - (extent.Width * Scale / 2);
+            pageTop = room.CentreY - (extent.Height * Scale / 2);
+        }
+        else
+        {
+            var dial = options.ShowBearings ? DialRoom : 0;
+            var across = Math.Abs(ViewedFrom.Rightward) > 0.6 ? ViewerRoom : 0;
+            var along = Math.Abs(ViewedFrom.Backward) > 0.6 ? ViewerRoom : 0;
+            var (left, right) = (Plate.Margin + dial + (ViewedFrom.Rightward < 0 ? across : 0), Plate.Margin + dial + (ViewedFrom.Rightward > 0 ? across : 0));
+            var (top, bottom) = (28 + dial + (ViewedFrom.Backward > 0 ? along : 0), 12 + dial + (ViewedFrom.Backward < 0 ? along : 0));
+            Scale = Math.Min((PageWidth - left - right) / extent.Width, TallestPlot / extent.Height);
+            PlotTop = Plate.HeadingFoot;
+            pageLeft = left + ((PageWidth - left - right - (extent.Width * Scale)) / 2);
+            pageTop = PlotTop + top;
+            PlotBottom = pageTop + (extent.Height * Scale) + bottom;
+        }
+
         Extents = new Box(pageLeft, pageTop, pageLeft + (extent.Width * Scale), pageTop + (extent.Height * Scale));
         RimOnPage = Array.ConvertAll(Rim, point => (ToX(point.X), ToY(point.Y)));
-        Trunks = new DrawnTrunk[trunks.Length];
-        for (var i = 0; i < trunks.Length; i++)
-        {
-            Trunks[i] = Drawn(trunks[i], shown[i]);
-        }
+        Trunks = Array.ConvertAll(trunks, trunk => Drawn(trunk, sizes.Of(trunk)));
     }
 
     /// <summary>Pixels in a millimetre.</summary>
@@ -98,7 +107,14 @@ internal sealed class PlanLayout
     /// <param name="state">The planting on its day.</param>
     /// <param name="options">How it is drawn.</param>
     /// <returns>The layout; it has room for the viewer on the side where the viewer stands.</returns>
-    public static PlanLayout Of(PlantingState state, DrawingOptions options) => new(state, options);
+    public static PlanLayout Of(PlantingState state, DrawingOptions options) => new(state, options, null);
+
+    /// <summary>Lays a small plan out, without room for the viewer or a dial.</summary>
+    /// <param name="state">The planting on its day.</param>
+    /// <param name="room">The room it fills as far as its shape allows.</param>
+    /// <param name="frame">The same planting with all that any plan beside it shows, so that all have one scale and one middle.</param>
+    /// <returns>The layout.</returns>
+    public static PlanLayout Within(PlantingState state, Box room, PlantingState frame) => new(state, DrawingOptions.Default, (room, frame));
 
     /// <summary>Where a distance to the right lies on the page.</summary>
     public double ToX(double millimetres) => pageLeft + ((millimetres - leftMm) * Scale);

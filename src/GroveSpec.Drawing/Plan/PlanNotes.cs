@@ -15,14 +15,14 @@ internal static class PlanNotes
     /// <param name="layout">The plan.</param>
     /// <param name="hasGaps">Whether gaps are drawn.</param>
     /// <param name="units">The units that are read.</param>
-    /// <param name="besides">What is said first, cleaned; null for nothing.</param>
+    /// <param name="layer">What the plan carries besides, whose note is said first; null for nothing.</param>
     /// <returns>Lines that fit the page.</returns>
-    public static List<string> Of(PlantingState state, PlanLayout layout, bool hasGaps, UnitSystem units, string? besides = null)
+    public static List<string> Of(PlantingState state, PlanLayout layout, bool hasGaps, UnitSystem units, PlanLayer? layer = null)
     {
         var said = new List<string>();
-        if (besides is not null)
+        if (layer is not null)
         {
-            said.Add(besides);
+            said.Add(layer.Note);
         }
 
         if (hasGaps)
@@ -41,7 +41,7 @@ internal static class PlanNotes
             said.Add("A thin empty ring is planned.");
         }
 
-        if (Array.Exists(layout.Trunks, trunk => trunk.State.Presence == Presence.Removed))
+        if (Array.Exists(layout.Trunks, trunk => trunk.State.Presence == Presence.Removed && layer?.Explains(trunk.State) != true))
         {
             said.Add("A broken ring was removed.");
         }

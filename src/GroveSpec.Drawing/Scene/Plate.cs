@@ -97,15 +97,20 @@ internal static class Plate
     /// <param name="top">Its upper edge.</param>
     /// <param name="numbers">The number of each sentence.</param>
     /// <param name="key">The lines of each sentence.</param>
-    /// <param name="cls">The class of the rings; that of the numbers has -number behind it.</param>
-    public static void WriteKey(SvgWriter svg, double top, IReadOnlyList<int> numbers, List<List<string>> key, string cls = "gs-mark")
+    /// <param name="cls">The class of the rings; that of the numbers has -number behind it. Null for sentences without numbers.</param>
+    public static void WriteKey(SvgWriter svg, double top, IReadOnlyList<int> numbers, List<List<string>> key, string? cls = "gs-mark")
     {
+        var left = cls is null ? Margin : Margin + 30;
         for (var i = 0; i < key.Count; i++)
         {
-            WriteMark(svg, Margin + 10, top + (KeyLine / 2), numbers[i], null, cls);
+            if (cls is not null)
+            {
+                WriteMark(svg, Margin + 10, top + (KeyLine / 2), numbers[i], null, cls);
+            }
+
             foreach (var line in key[i])
             {
-                svg.Text("gs-key", Margin + 30, top + (KeyLine / 2) + (KeyText * 0.33), KeyText, line);
+                svg.Text("gs-key", left, top + (KeyLine / 2) + (KeyText * 0.33), KeyText, line);
                 top += KeyLine;
             }
 

@@ -52,7 +52,7 @@ internal static class FrontsSheet
         var isNow = front.From == assessment.Planting.Viewed?.From;
         return new DecisionWay(
             FrontSentences.From(front),
-            [suggestion.Why, suggestion.Holds, .. Losses(front)],
+            [suggestion.Why, suggestion.Holds, .. front.Findings.IsEmpty ? [FrontSentences.NothingIsLost] : SheetWords.Numbered(front.Findings)],
             FrontsPlate.DrawOne(assessment.State, front, SheetDrawing.Options(assessment, number)),
             isNow ? [] : suggestion.Edits,
             isNow ? "This is the front it has." : suggestion.Edits.IsEmpty ? "The file's own line about the viewer could not be read whole: put that right first." : "Write this front");

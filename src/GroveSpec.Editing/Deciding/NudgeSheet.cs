@@ -44,6 +44,6 @@ internal static class NudgeSheet
     {
         var moves = suggestion.Moves;
         var deed = moves.Any(move => move.IsMoved) ? "Move" : "Bend";
-        return moves.Length > MostNames ? $"{deed} {moves.Length} trunks" : $"{deed} {NameRow.Of([.. moves.Select(move => move.Name)])}";
+        return moves.Length > MostNames ? $"{deed} {moves.Length} trunks" : $"{deed} {SheetWords.Row([.. moves.Select(move => move.Name)])}";
     }
 }

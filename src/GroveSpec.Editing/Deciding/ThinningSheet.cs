@@ -2,6 +2,7 @@ using GroveSpec.Binding;
 using GroveSpec.Checks.Choosing;
 using GroveSpec.Drawing;
 using GroveSpec.Model.States;
+using NodaTime;
 
 namespace GroveSpec.Editing.Deciding;
 
@@ -20,11 +21,12 @@ internal static class ThinningSheet
         var standing = assessment.State.Trunks.Count(trunk => trunk.Presence == Presence.Standing);
         var (least, most) = fields.Range("keep", "How many stay", UsualNumber(standing), MostKept);
         var wish = new ThinningWish(least, most, fields.Names("with", "Stay in any case"), fields.Names("without", "Go in any case"));
+        var day = fields.Day("on", "Taken out on", assessment.Date);
         var answer = Thinning.Choose(assessment.ToContext(), wish, cancellation);
         return new DecisionSheet
         {
             Says = answer.Obstacle is { } obstacle ? [obstacle] : [],
-            Ways = [.. answer.Suggestions.Select((suggestion, place) => Way(assessment, suggestion, place + 1))],
+            Ways = [.. answer.Suggestions.Select((suggestion, place) => Way(assessment, suggestion, day, place + 1))],
             Notes = ThinningWords.NotWeighed(answer) is { Length: > 0 } told ? [told] : [],
             Fields = fields.Fields,
         };
@@ -33,25 +35,31 @@ internal static class ThinningSheet
     /// <summary>Common practice: an odd number, and fewer than stand; of two and of one, one.</summary>
     private static int UsualNumber(int standing) => Math.Max(1, standing % 2 == 0 ? standing - 1 : standing - 2);
 
-    private static string Title(ThinnedStand stand) => stand.TakenOut.IsEmpty ? "Keep all" : stand.TakenOut.Length < stand.Kept.Length ? $"Take out {NameRow.Of(stand.TakenOut)}" : $"Keep {NameRow.Of(stand.Kept)}";
+    private static string Title(ThinnedStand stand) => stand.TakenOut.IsEmpty ? "Keep all" : stand.TakenOut.Length < stand.Kept.Length ? $"Take out {SheetWords.Row(stand.TakenOut)}" : $"Keep {SheetWords.Row(stand.Kept)}";
 
     private static IEnumerable<string> Sentences(ThinningSuggestion suggestion)
     {
         yield return ThinningWords.Order(suggestion.Stand);
         yield return suggestion.Why;
+        foreach (var left in SheetWords.Numbered(suggestion.Stand.Findings))
+        {
+            yield return left;
+        }
+
         if (ThinningWords.NearlyAsGood(suggestion) is { Length: > 0 } near)
         {
             yield return near;
         }
     }
 
-    private static DecisionWay Way(Assessment assessment, ThinningSuggestion suggestion, int number)
+    private static DecisionWay Way(Assessment assessment, ThinningSuggestion suggestion, LocalDate? day, int number)
     {
+        var edits = day is { } known ? ThinningEdits.Of(assessment.ToContext(), assessment.Tree, suggestion.Stand, known) : [];
         return new DecisionWay(
             Title(suggestion.Stand),
             [.. Sentences(suggestion)],
-            PlanPlate.Draw(new DrawingSubject(suggestion.Stand.State, suggestion.Stand.Findings), SheetDrawing.Options(assessment, number)),
-            [],
-            suggestion.Stand.TakenOut.IsEmpty ? "All that stand stay: there is nothing to write." : "Write the day on which they are taken out into their lines.");
+            ThinPlate.Draw(assessment.State, suggestion, SheetDrawing.Options(assessment, number)),
+            edits,
+            suggestion.Stand.TakenOut.IsEmpty ? "All that stand stay: there is nothing to write." : day is null ? "Say on which day they are taken out, and it can be written." : "Write down that they are taken out");
     }
 }
