@@ -43,6 +43,7 @@ internal sealed class GroundJudge
     private readonly GroundCheck offContainer;
     private readonly RimReach? rim;
     private readonly (Bearing Right, Length Middle, Length Width)? centreLine;
+    private readonly GroundGuess guess;
     private readonly GroundView usualView;
     private readonly double usualWithin;
     private readonly bool isEyeUnmoved;
@@ -78,6 +79,7 @@ internal sealed class GroundJudge
         latentRods = line.IsOn ? [.. rods.OfOthers().Where(rod => line.Takes(rod.Three))] : [];
         var origin = ground.At(PlanPoint.Origin);
         usualView = ViewAt(ViewFrame.Of(NameOrder.Of(origin.State)));
+        guess = new([.. ground.Trunks.Select((trunk, index) => index == ground.Slot ? trunk with { Place = PlanPoint.Origin } : trunk)], ground.Slot, usualView.Frame, ground.Others.MedianNearestGap * 2.5);
         usualWithin = usualView.Frame.IsDistanceAssumed ? usualView.Frame.Distance.Millimetres / 6 * (1 - 1e-12) : double.PositiveInfinity;
 
         // An eye that nobody placed follows the tallest and the farthest trunk, so that even what is seen of the others may change.
@@ -105,6 +107,33 @@ internal sealed class GroundJudge
     {
         all = null;
         return !Looks(place);
+    }
+
+    /// <summary>Whether a finding that was met at one place is likely to be met at another: a guess, in a small part of the time that looking takes.</summary>
+    /// <param name="reason">The finding.</param>
+    /// <param name="place">The place.</param>
+    /// <returns>The guess; null for a finding that hangs on more than the trunks it is about.</returns>
+    public bool? IsLikely(GroundReason reason, PlanPoint place)
+    {
+        if (ReferenceEquals(reason.Check, hidden.Description))
+        {
+            usualView.Set(place);
+            return (usualView.Hidden() & reason.Trunks) != 0;
+        }
+
+        var isOwn = (reason.Trunks & ground.Own) != 0;
+        return reason.Check.Name switch
+        {
+            "three-in-line" => guess.IsPassed(reason.Trunks, place, line.Limit),
+            "even-gaps" => guess.AreGapsEven(reason.Trunks, place, even.Limit),
+            _ when !isOwn => null,
+            "even-gaps-in-view" => guess.AreGapsEvenInView(reason.Trunks, place, evenInView.Limit),
+            "level-tops" => guess.AreLevel(reason.Trunks, place, level.Limit),
+            "touching" => guess.DoTouch(reason.Trunks, place),
+            "near-rim" => !rim!.IsWellWithin(place, nearRim.Limit) && rim.Room(place).Millimetres < nearRim.Limit,
+            "off-container" => !rim!.IsWellWithin(place, 0) && rim.Room(place) < Length.Zero,
+            _ => null,
+        };
     }
 
     /// <summary>All findings that a newcomer at a place raises, but for those it raises at any place.</summary>

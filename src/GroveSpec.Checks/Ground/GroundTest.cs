@@ -11,6 +11,7 @@ internal sealed class GroundTest(GroundJudge judge, GroundBounds bounds) : IPlac
     private const int Beyond = 1;
 
     private readonly Dictionary<GroundReason, int> takers = [];
+    private readonly List<GroundReason> reasons = [];
 
     /// <inheritdoc/>
     public bool IsFree(PlanPoint place) => (judge.KeepsWithinRim || bounds.Contains(place)) && judge.IsFree(place);
@@ -31,8 +32,12 @@ internal sealed class GroundTest(GroundJudge judge, GroundBounds bounds) : IPlac
         if (!takers.TryGetValue(judge.Reason, out var taker))
         {
             takers.Add(judge.Reason, taker = Beyond + 1 + takers.Count);
+            reasons.Add(judge.Reason);
         }
 
         return taker;
     }
+
+    /// <inheritdoc/>
+    public bool? IsLikelyTaken(int taker, PlanPoint place) => taker > Beyond ? judge.IsLikely(reasons[taker - Beyond - 1], place) : null;
 }

@@ -8,9 +8,8 @@ public sealed class GroundGaps
     private readonly GroundStand stand;
     private readonly double percent;
     private readonly double restSquare;
-    private readonly List<EvenGap> gaps = [];
-    private readonly int[] placeBehind;
-    private readonly EvenGap?[] mostAlike;
+    private readonly EvenGap[] mostAlike;
+    private readonly ulong[] threes;
 
     /// <summary>Lays out the tables.</summary>
     /// <param name="stand">The trunks.</param>
@@ -20,7 +19,7 @@ public sealed class GroundGaps
         ArgumentNullException.ThrowIfNull(stand);
         (this.stand, this.percent) = (stand, percent);
         restSquare = (1 - (percent / 100)) * (1 - (percent / 100)) * (1 - 1e-9);
-        (placeBehind, mostAlike) = (new int[stand.Count], new EvenGap?[stand.Count]);
+        (mostAlike, threes) = (new EvenGap[stand.Count], new ulong[stand.Count]);
     }
 
     /// <summary>Finds them; after <see cref="GroundStand.Connect"/>.</summary>
@@ -28,30 +27,36 @@ public sealed class GroundGaps
     /// <returns>How many were found.</returns>
     public int Find(Span<ulong> found)
     {
-        gaps.Clear();
         var changed = stand.TakeChanged();
+        var count = 0;
         for (var trunk = 0; trunk < stand.Count; trunk++)
         {
-            placeBehind[trunk] = 0;
-            mostAlike[trunk] = (changed >> trunk & 1) != 0 ? MostAlike(trunk) : mostAlike[trunk];
-            if (mostAlike[trunk] is { } gap)
+            if ((changed >> trunk & 1) != 0)
             {
-                gaps.Add(gap);
-                placeBehind[trunk] = gaps.Count;
+                threes[trunk] = MostAlike(trunk) is { } gap ? Keep(trunk, gap) : 0;
             }
         }
 
-        var count = 0;
-        foreach (var gap in gaps)
+        for (var trunk = 0; trunk < stand.Count; trunk++)
         {
-            if (!EvenGaps.IsBeaten(gap, gaps, placeBehind))
+            if (threes[trunk] is not 0 and var three && !IsBeatenBy(mostAlike[trunk].Near, trunk, three) && !IsBeatenBy(mostAlike[trunk].Far, trunk, three))
             {
-                found[count++] = (1UL << gap.Trunk) | (1UL << gap.Near) | (1UL << gap.Far);
+                found[count++] = three;
             }
         }
 
         return count;
     }
+
+    private ulong Keep(int trunk, in EvenGap gap)
+    {
+        mostAlike[trunk] = gap;
+        return (1UL << gap.Trunk) | (1UL << gap.Near) | (1UL << gap.Far);
+    }
+
+    /// <summary>As <see cref="EvenGaps"/> has it: whether another has found the same three more alike.</summary>
+    private bool IsBeatenBy(int other, int trunk, ulong three) => threes[other] == three
+        && (mostAlike[other].Difference < mostAlike[trunk].Difference || (mostAlike[other].Difference == mostAlike[trunk].Difference && other < trunk));
 
     private EvenGap? MostAlike(int trunk)
     {

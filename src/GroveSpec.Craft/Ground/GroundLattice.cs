@@ -6,13 +6,14 @@ namespace GroveSpec.Craft.Ground;
 public sealed class GroundLattice
 {
     private readonly bool[] isFree;
+    private readonly int[] takers;
     private readonly long left;
     private readonly long front;
 
     private GroundLattice(long left, long front, Length step, int columns, int rows)
     {
         (this.left, this.front, Step, Columns, Rows) = (left, front, step, columns, rows);
-        isFree = new bool[columns * rows];
+        (isFree, takers) = (new bool[columns * rows], new int[columns * rows]);
     }
 
     /// <summary>From one place to the next.</summary>
@@ -49,7 +50,6 @@ public sealed class GroundLattice
     /// </summary>
     private void Test(IPlaceTest test, CancellationToken cancellation)
     {
-        var takers = new int[isFree.Length];
         for (var pass = 0; pass < 2; pass++)
         {
             for (var row = 1; row < Rows - 1; row++)
@@ -59,7 +59,7 @@ public sealed class GroundLattice
                 {
                     if ((column % 2 == 1 && row % 2 == 1) == (pass == 0))
                     {
-                        var taker = pass == 0 ? 0 : TakerRound(takers, column, row);
+                        var taker = pass == 0 ? 0 : TakerRound(column, row);
                         taker = taker > 0 ? taker : test.TakerOf(PlaceOf(column, row));
                         takers[(row * Columns) + column] = taker;
                         isFree[(row * Columns) + column] = taker == 0;
@@ -70,7 +70,7 @@ public sealed class GroundLattice
     }
 
     /// <summary>What takes all the places beside one that were tested first; 0 where that differs, or one is free or lies beyond.</summary>
-    private int TakerRound(int[] takers, int column, int row)
+    private int TakerRound(int column, int row)
     {
         var (across, along) = (column % 2 == 1 ? 0 : 1, row % 2 == 1 ? 0 : 1);
         if (column + across >= Columns - 1 || row + along >= Rows - 1 || column - across < 1 || row - along < 1)
@@ -89,6 +89,12 @@ public sealed class GroundLattice
     /// <param name="row">Its row, from 0 at the front.</param>
     /// <returns>True when it is.</returns>
     public bool IsFree(int column, int row) => isFree[(row * Columns) + column];
+
+    /// <summary>What takes a place.</summary>
+    /// <param name="column">Its column.</param>
+    /// <param name="row">Its row.</param>
+    /// <returns>The taker as the test has it; 0 for a place that is free, or one of the row all round.</returns>
+    public int TakerOf(int column, int row) => takers[(row * Columns) + column];
 
     /// <summary>Where a place lies.</summary>
     /// <param name="column">Its column.</param>

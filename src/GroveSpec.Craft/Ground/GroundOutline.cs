@@ -11,7 +11,9 @@ namespace GroveSpec.Craft.Ground;
 /// Between a free place of a lattice and one beside it that is not, the edge is found by halving to a hundredth of a millimetre
 /// with the test itself; the edges round each square of the lattice are joined (marching squares; of a square whose free
 /// corners lie across from each other the middle decides), and each piece is halved at its own edge until it follows it to
-/// as much. What is narrower than two steps of the lattice and lies wholly between its places is not seen.
+/// as much. The edge is looked for first where what takes the ground is likely to begin, and tested there; pieces shorter than
+/// a quarter of a step are not tested again where that held for the longer ones. What is narrower than two steps of the lattice
+/// and lies wholly between its places is not seen.
 /// </remarks>
 public sealed class GroundOutline
 {
@@ -20,6 +22,7 @@ public sealed class GroundOutline
 
     private const double Straight = 0.004;
     private const int MostHalvings = 12;
+    private const double TestedShare = 0.25;
 
     private readonly GroundLattice lattice;
     private readonly IPlaceTest test;
@@ -88,7 +91,7 @@ public sealed class GroundOutline
         {
             if (!isDone.Contains(start))
             {
-                var corners = new List<PlanPoint>();
+                var corners = new List<(PlanPoint Place, int Taker)>();
                 for (var edge = start; isDone.Add(edge); edge = next[edge])
                 {
                     corners.Add(Crossing(edge));
@@ -132,41 +135,80 @@ public sealed class GroundOutline
 
     private int Edge(int column, int row, bool isUpright) => (((row * lattice.Columns) + column) * 2) + (isUpright ? 1 : 0);
 
-    private PlanPoint Crossing(int edge)
+    /// <summary>Where the edge crosses a side of a square, and what takes the ground beyond it.</summary>
+    private (PlanPoint Place, int Taker) Crossing(int edge)
     {
         var (column, row) = (edge / 2 % lattice.Columns, edge / 2 / lattice.Columns);
         var (otherColumn, otherRow) = (edge & 1) == 0 ? (column + 1, row) : (column, row + 1);
         var (one, other) = (lattice.PlaceOf(column, row), lattice.PlaceOf(otherColumn, otherRow));
-        return lattice.IsFree(column, row) ? Edge(one, other) : Edge(other, one);
+        return lattice.IsFree(column, row)
+            ? Edge(one, other, lattice.TakerOf(otherColumn, otherRow))
+            : Edge(other, one, lattice.TakerOf(column, row));
     }
 
-    /// <summary>The last free place before one that is not, to the precision.</summary>
-    private PlanPoint Edge(PlanPoint free, PlanPoint taken)
+    /// <summary>The last free place before one that is not, to the precision, and what takes the ground beyond it: looked for first where what takes the one is likely to begin.</summary>
+    private (PlanPoint Place, int Taker) Edge(PlanPoint free, PlanPoint taken, int taker)
     {
-        var precision = Precision * Length.NanometresPerMillimetre;
-        while (Math.Max(Math.Abs(free.X.Nanometres - taken.X.Nanometres), Math.Abs(free.Y.Nanometres - taken.Y.Nanometres)) > precision)
+        for (var known = 0; known != taker && test.IsLikelyTaken(taker, free) is false && test.IsLikelyTaken(taker, taken) is true;)
         {
-            var middle = Between(free, taken, 0.5);
-            (free, taken) = IsFree(middle) ? (middle, taken) : (free, middle);
+            var guess = taker;
+            var (before, beyond) = Halved(free, taken, place => test.IsLikelyTaken(guess, place) is true);
+            known = taker;
+            if (test.TakerOf(before) is > 0 and var other)
+            {
+                (taken, taker) = (before, other);
+            }
+            else if (test.TakerOf(beyond) is > 0 and var found)
+            {
+                return (before, found);
+            }
+            else
+            {
+                free = beyond;
+            }
         }
 
-        return free;
+        var last = taker;
+        var (edge, _) = Halved(free, taken, place =>
+        {
+            var found = test.TakerOf(place);
+            last = found > 0 ? found : last;
+            return found > 0;
+        });
+        return (edge, last);
     }
 
-    private List<PlanPoint> Refined(List<PlanPoint> corners)
+    /// <summary>Draws a place that is not taken and one that is together, to the precision.</summary>
+    private static (PlanPoint Free, PlanPoint Taken) Halved(PlanPoint free, PlanPoint taken, Func<PlanPoint, bool> isTaken)
+    {
+        const double Nanometres = Precision * Length.NanometresPerMillimetre;
+        while (Math.Max(Math.Abs(free.X.Nanometres - taken.X.Nanometres), Math.Abs(free.Y.Nanometres - taken.Y.Nanometres)) > Nanometres)
+        {
+            var middle = Between(free, taken, 0.5);
+            (free, taken) = isTaken(middle) ? (free, middle) : (middle, taken);
+        }
+
+        return (free, taken);
+    }
+
+    private List<PlanPoint> Refined(List<(PlanPoint Place, int Taker)> corners)
     {
         var refined = new List<PlanPoint>(corners.Count * 2);
         for (var index = 0; index < corners.Count; index++)
         {
-            refined.Add(corners[index]);
-            Refine(corners[index], corners[(index + 1) % corners.Count], MostHalvings, refined);
+            var (from, to) = (corners[index], corners[(index + 1) % corners.Count]);
+            refined.Add(from.Place);
+            Trace(from.Place, to.Place, MostHalvings, isTested: true, from.Taker == to.Taker ? [from.Taker] : [from.Taker, to.Taker], refined);
         }
 
         return refined;
     }
 
-    /// <summary>Adds the points between two at which the edge leaves the straight line.</summary>
-    private void Refine(PlanPoint from, PlanPoint to, int depth, List<PlanPoint> refined)
+    /// <summary>
+    /// Adds the points between two at which the edge leaves the straight line, led by what is likely to take the ground along it. The longer pieces are tested; of the
+    /// shorter, since both of their ends lie where they were looked for, the guess is taken. Where it is wrong the test leads.
+    /// </summary>
+    private void Trace(PlanPoint from, PlanPoint to, int depth, bool isTested, List<int> takers, List<PlanPoint> refined)
     {
         double x = (to.X - from.X).Millimetres, y = (to.Y - from.Y).Millimetres, length = Math.Sqrt((x * x) + (y * y));
         if (depth == 0 || length < 2 * Precision)
@@ -174,34 +216,73 @@ public sealed class GroundOutline
             return;
         }
 
-        // Free ground lies to the left.
         var middle = Between(from, to, 0.5);
         var (outX, outY) = (y / length, -x / length);
-        if (IsFree(Moved(middle, outX, outY, -Precision)) && !IsFree(Moved(middle, outX, outY, Precision)))
+        PlanPoint? corner = null;
+        var isLed = !IsLikely(Moved(middle, outX, outY, -Precision)) && IsLikely(Moved(middle, outX, outY, Precision));
+        var (inner, outer) = (-Precision, Precision);
+        if (!isLed && EdgeAcross(middle, outX, outY, length, IsLikely) is { } likely)
         {
-            return;
+            (corner, middle, isLed, inner, outer) = (likely, likely, true, 0, 2 * Precision);
         }
 
-        if (EdgeAcross(middle, outX, outY, length) is { } corner)
+        isTested |= length > lattice.Step.Millimetres * TestedShare;
+        if (!isLed || (isTested && (!IsFree(Moved(middle, outX, outY, inner)) || IsFree(Moved(middle, outX, outY, outer)))))
         {
-            Refine(from, corner, depth - 1, refined);
-            refined.Add(corner);
-            Refine(corner, to, depth - 1, refined);
+            corner = EdgeOff(from, to);
+            takers = corner is { } found && test.TakerOf(Moved(found, outX, outY, 2 * Precision)) is > 0 and var taker && !takers.Contains(taker) ? [.. takers, taker] : takers;
+            isTested = true;
+        }
+        else
+        {
+            isTested = false;
+        }
+
+        if (corner is { } at)
+        {
+            Trace(from, at, depth - 1, isTested, takers, refined);
+            refined.Add(at);
+            Trace(at, to, depth - 1, isTested, takers, refined);
+        }
+
+        bool IsLikely(PlanPoint place)
+        {
+            foreach (var taker in takers)
+            {
+                if (test.IsLikelyTaken(taker, place) is true)
+                {
+                    return true;
+                }
+            }
+
+            return false;
         }
     }
 
-    /// <summary>The edge nearest to a place, square to the outline; null where there is none as near as the outline's piece is long.</summary>
-    private PlanPoint? EdgeAcross(PlanPoint middle, double outX, double outY, double length)
+    /// <summary>Where the edge lies over the middle of a piece, square to it; null where it follows the piece, or is not to be found.</summary>
+    private PlanPoint? EdgeOff(PlanPoint from, PlanPoint to)
     {
-        var isFree = IsFree(middle);
+        // Free ground lies to the left.
+        double x = (to.X - from.X).Millimetres, y = (to.Y - from.Y).Millimetres, length = Math.Sqrt((x * x) + (y * y));
+        var middle = Between(from, to, 0.5);
+        var (outX, outY) = (y / length, -x / length);
+        return IsFree(Moved(middle, outX, outY, -Precision)) && !IsFree(Moved(middle, outX, outY, Precision))
+            ? null
+            : EdgeAcross(middle, outX, outY, length, place => !IsFree(place));
+    }
+
+    /// <summary>The edge nearest to a place, square to the outline; null where there is none as near as the outline's piece is long.</summary>
+    private static PlanPoint? EdgeAcross(PlanPoint middle, double outX, double outY, double length, Func<PlanPoint, bool> isTaken)
+    {
+        var isFree = !isTaken(middle);
         var side = isFree ? 1 : -1;
         var last = middle;
         for (var reach = 2 * Precision; reach < 2 * length; reach *= 2)
         {
             var tried = Moved(middle, outX, outY, side * reach);
-            if (IsFree(tried) != isFree)
+            if (isTaken(tried) == isFree)
             {
-                return isFree ? Edge(last, tried) : Edge(tried, last);
+                return isFree ? Halved(last, tried, isTaken).Free : Halved(tried, last, isTaken).Free;
             }
 
             last = tried;

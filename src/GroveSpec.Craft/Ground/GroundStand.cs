@@ -11,7 +11,7 @@ namespace GroveSpec.Craft.Ground;
 /// newcomer changes is worked out for each place: it may part two neighbours, stand within the circle over their gap, be a
 /// neighbour itself, and change the median gap and with it how far neighbours reach. One stand serves one thread.
 /// </remarks>
-public sealed class GroundStand
+public sealed partial class GroundStand
 {
     /// <summary>How many trunks may stand, the newcomer included.</summary>
     public const int MostTrunks = 60;
@@ -41,7 +41,9 @@ public sealed class GroundStand
     private int ownCount;
     private int alreadySorted;
     private ulong changed = ulong.MaxValue;
+    private ulong ownOpen;
     private ulong lastOwn;
+    private ulong lastOwnOpen;
 
     /// <summary>Lays out the tables.</summary>
     /// <param name="others">The trunks that stand already, at most one less than <see cref="MostTrunks"/>.</param>
@@ -166,31 +168,29 @@ public sealed class GroundStand
     /// <summary>Finds which of the others are neighbours now; to be asked after <see cref="Set"/>.</summary>
     public void Connect()
     {
-        Array.Clear(counts);
+        var isAnew = lastOwn != OwnNeighbours || lastOwnOpen != ownOpen;
         for (var index = 0; index < pairs.Length; index++)
         {
             var (first, second, square, isOpen) = pairs[index];
             var isNeighbour = StandingTrunks.IsWithin(square, reachSquare)
                 && !(squares[first] < square && IsOnTheWay(Newcomer, first, second, square));
-            var isOpenGap = isNeighbour && isOpen && !IsWithinCircle(Newcomer, first, second);
+
+            // Whoever stands within the circle over a gap is nearer to both its ends than they are to each other.
+            var near = square * (1 + 1e-9);
+            var isOpenGap = isNeighbour && isOpen && !(squares[first] < near && squares[second] < near && IsWithinCircle(Newcomer, first, second));
             if (isNeighbour != isAlive[index] || isOpenGap != isOpenNow[index])
             {
                 (isAlive[index], isOpenNow[index]) = (isNeighbour, isOpenGap);
                 changed |= (1UL << first) | (1UL << second);
-            }
-
-            if (isNeighbour)
-            {
-                Link(first, second, isOpenGap);
+                isAnew = true;
             }
         }
 
         changed |= OwnNeighbours | lastOwn | (1UL << Newcomer);
-        lastOwn = OwnNeighbours;
-
-        for (var index = 0; index < ownCount; index++)
+        (lastOwn, lastOwnOpen) = (OwnNeighbours, ownOpen);
+        if (isAnew)
         {
-            Link(Newcomer, own[index], isOwnOpen[index]);
+            LinkAll();
         }
     }
 
@@ -288,7 +288,7 @@ public sealed class GroundStand
 
     private void FindOwn()
     {
-        (ownCount, OwnNeighbours) = (0, 0);
+        (ownCount, OwnNeighbours, ownOpen) = (0, 0, 0);
         for (var candidate = 0; candidate < alreadySorted; candidate++)
         {
             var index = sorted[candidate];
@@ -299,6 +299,7 @@ public sealed class GroundStand
 
             own[ownCount] = index;
             isOwnOpen[ownCount] = !IsEntered(candidate);
+            ownOpen |= isOwnOpen[ownCount] ? 1UL << index : 0;
             ownCount++;
             OwnNeighbours |= 1UL << index;
         }
@@ -329,6 +330,23 @@ public sealed class GroundStand
         }
 
         return false;
+    }
+
+    private void LinkAll()
+    {
+        Array.Clear(counts);
+        for (var index = 0; index < pairs.Length; index++)
+        {
+            if (isAlive[index])
+            {
+                Link(pairs[index].First, pairs[index].Second, isOpenNow[index]);
+            }
+        }
+
+        for (var index = 0; index < ownCount; index++)
+        {
+            Link(Newcomer, own[index], isOwnOpen[index]);
+        }
     }
 
     private void Link(int one, int other, bool isOpen)
@@ -367,36 +385,6 @@ public sealed class GroundStand
         }
 
         return false;
-    }
-
-    /// <summary>From which distance on a trunk has as many others near it as are looked at, and whether as many stand in one's own bark.</summary>
-    private (double FullFrom, bool IsHeap) Heaps()
-    {
-        var (least, found) = (double.PositiveInfinity, false);
-        for (var index = 0; index < Count && Count > MostNeighbours + 1; index++)
-        {
-            double[] near = [.. byNearest.Where(other => other != index && index != Newcomer).Select(other => Square(index, other)).Order()];
-            if (near.Length >= MostNeighbours)
-            {
-                least = Math.Min(least, near[MostNeighbours - 1]);
-                double diameter = sections[index].Diameter.Nanometres + 1;
-                found |= near[MostNeighbours - 1] <= diameter * diameter * (1 + 1e-9);
-            }
-        }
-
-        return (least, found);
-    }
-
-    private bool IsInHeap()
-    {
-        double diameter = sections[Newcomer].Diameter.Nanometres + 1;
-        var inside = 0;
-        foreach (var square in squares)
-        {
-            inside += square <= diameter * diameter * (1 + 1e-9) ? 1 : 0;
-        }
-
-        return inside > MostNeighbours;
     }
 
     private bool IsOnTheWay(int trunk, int from, int to, double square) => Betweenness.IsOnTheWay(x, y, sections, trunk, from, to, square);

@@ -14,4 +14,10 @@ public interface IPlaceTest
     /// <param name="place">The place.</param>
     /// <returns>0 for a free place; else a number above zero that stands for what was met first, the same for the same.</returns>
     int TakerOf(PlanPoint place);
+
+    /// <summary>Whether a place is likely to be taken by what took another: a guess that costs far less than the test, to know where to test.</summary>
+    /// <param name="taker">What took another place.</param>
+    /// <param name="place">The place.</param>
+    /// <returns>The guess; null where none can be made.</returns>
+    bool? IsLikelyTaken(int taker, PlanPoint place);
 }
