@@ -159,6 +159,11 @@ public sealed partial class LooseStand
     {
         for (var thinner = 0; thinner < Count && limits.IsOn(StandFaultKind.Touching); thinner++)
         {
+            if (nearest[thinner] > widest * widest)
+            {
+                continue;
+            }
+
             var (deepest, gap) = (-1, 0.0);
             for (var thicker = 0; thicker < Count; thicker++)
             {
@@ -338,7 +343,7 @@ public sealed partial class LooseStand
                 {
                     var second = BitOperations.TrailingZeroCount(seconds);
                     var three = (1UL << middle) | (1UL << first) | (1UL << second);
-                    if (IsMiddle(middle, first, second) && PassesRod(first, middle, second) && !IsToldAsTouching(three)
+                    if (IsMiddle(middle, first, second) && MayPass(first, middle, second) && PassesRod(first, middle, second) && !IsToldAsTouching(three)
                         && !Add(StandFaultKind.ThreeInLine, three, first, middle, second))
                     {
                         return false;
@@ -356,6 +361,14 @@ public sealed partial class LooseStand
         return toFirst > 0 && toSecond > 0
             && (over > toSecond || (over == toSecond && middle < first))
             && (over > toFirst || (over == toFirst && middle < second));
+    }
+
+    /// <summary>Leaves out what is farther off the longest side than any rod: the difference of diameters along one side and the sum along another come to at most three of the widest.</summary>
+    private bool MayPass(int first, int middle, int second)
+    {
+        var twice = 2 * (((x[second] - x[first]) * (y[middle] - y[first])) - ((y[second] - y[first]) * (x[middle] - x[first])));
+        var far = 3 * widest * limits[StandFaultKind.ThreeInLine];
+        return twice * twice <= far * far * SquareOf(first, second) * (1 + 1e-9);
     }
 
     /// <summary>As <see cref="Rod.Passes"/>, both sides of the comparison squared; no rod passes a trunk of no known width.</summary>

@@ -31,9 +31,13 @@ public sealed partial class LooseStand
     private readonly double tallest;
     private readonly double? eye;
     private readonly DepthOrder? depthOrder;
+    private readonly double[] starts;
+    private readonly double[] ends;
     private double distance;
     private double eyeHeight;
     private ulong hidden;
+    private ulong seenCovers;
+    private ulong seenTops;
 
     private static (double[] X, double[] Y, double[] Z) Tips(StandingTrunks standing)
     {
@@ -91,7 +95,11 @@ public sealed partial class LooseStand
                 reach = Math.Max(reach, (x[trunk] * x[trunk]) + (y[trunk] * y[trunk]));
             }
 
-            distance = Math.Max(ViewFrame.LeastDistance.Millimetres, ViewFrame.ExtentsAway * Math.Max(2 * Math.Sqrt(reach), tallest));
+            var away = Math.Max(ViewFrame.LeastDistance.Millimetres, ViewFrame.ExtentsAway * Math.Max(2 * Math.Sqrt(reach), tallest));
+            if (away != distance)
+            {
+                (distance, seenCovers, seenTops) = (away, 0, 0);
+            }
         }
 
         eyeHeight = eye ?? distance * 0.1;
@@ -101,17 +109,19 @@ public sealed partial class LooseStand
 
     private bool IsSeen(int trunk, double far) => far - (diameter[trunk] / 2) > distance * ViewFrame.NearestShare;
 
+    /// <summary>What is seen of a trunk is kept until it is shifted, or the eye steps back.</summary>
     private void SeeFoot(int trunk)
     {
+        if ((seenCovers >> trunk & 1) != 0)
+        {
+            return;
+        }
+
+        seenCovers |= 1UL << trunk;
         var far = DepthOf(trunk);
         depth[trunk] = far;
         across[trunk] = IsSeen(trunk, far) ? ((x[trunk] * turnRight) + (y[trunk] * turnBack)) * distance / far : double.NaN;
-    }
-
-    private void SeeCover(int trunk)
-    {
-        SeeFoot(trunk);
-        var (side, far, radius) = ((x[trunk] * turnRight) + (y[trunk] * turnBack), depth[trunk], diameter[trunk] / 2);
+        var (side, radius) = ((x[trunk] * turnRight) + (y[trunk] * turnBack), diameter[trunk] / 2);
         power[trunk] = (side * side) + (far * far) - (radius * radius);
         var reach = radius * Math.Sqrt(power[trunk]);
         var share = distance / ((far - radius) * (far + radius));
@@ -123,12 +133,18 @@ public sealed partial class LooseStand
     {
         for (var trunk = 0; trunk < Count; trunk++)
         {
-            SeeCover(trunk);
+            SeeFoot(trunk);
         }
     }
 
     private void SeeTop(int trunk)
     {
+        if ((seenTops >> trunk & 1) != 0)
+        {
+            return;
+        }
+
+        seenTops |= 1UL << trunk;
         var far = (tipY[trunk] * turnRight) - (tipX[trunk] * turnBack) + distance;
         if (far > distance * ViewFrame.NearestShare && IsSeen(trunk, DepthOf(trunk)))
         {
@@ -263,7 +279,6 @@ public sealed partial class LooseStand
             return false;
         }
 
-        Span<double> starts = stackalloc double[MostTrunks], ends = stackalloc double[MostTrunks];
         var count = 0;
         for (var other = 0; other < Count; other++)
         {
@@ -279,7 +294,11 @@ public sealed partial class LooseStand
             return false;
         }
 
-        starts[..count].Sort(ends[..count]);
+        if (count > 1)
+        {
+            Array.Sort(starts, ends, 0, count);
+        }
+
         var (covered, until) = (0.0, double.NegativeInfinity);
         for (var place = 0; place < count; place++)
         {
@@ -304,8 +323,8 @@ public sealed partial class LooseStand
 
     private bool Covers(int other, int trunk)
     {
-        var isNearer = power[other] != power[trunk] ? power[other] < power[trunk] : other < trunk;
-        return isNearer && isMeasured[other] && !double.IsNaN(across[other]) && left[other] < right[trunk] && right[other] > left[trunk];
+        return left[other] < right[trunk] && right[other] > left[trunk] && isMeasured[other] && !double.IsNaN(across[other])
+            && (power[other] != power[trunk] ? power[other] < power[trunk] : other < trunk);
     }
 
     private bool InViewRow()

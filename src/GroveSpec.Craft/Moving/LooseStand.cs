@@ -21,11 +21,15 @@ public sealed partial class LooseStand
     private readonly double[] x;
     private readonly double[] y;
     private readonly double[] diameter;
+    private readonly double widest;
     private readonly double[] height;
     private readonly double[] firstX;
     private readonly double[] firstY;
     private readonly double[] square;
     private readonly double[] room;
+    private readonly double[] roomX;
+    private readonly double[] roomY;
+    private readonly double ampleRoom;
     private readonly ulong[] near;
     private readonly ulong[] open;
     private readonly double[] nearest;
@@ -64,7 +68,10 @@ public sealed partial class LooseStand
         (square, nearest, room) = (new double[Count * Count], new double[Count], new double[Count]);
         (near, open) = (new ulong[Count], new ulong[Count]);
         Array.Fill(room, double.NaN);
+        (roomX, roomY) = ([.. x], [.. y]);
+        ampleRoom = limits.IsOn(StandFaultKind.NearRim) ? Math.Max(0, limits[StandFaultKind.NearRim]) + 0.001 : 0.001;
         (across, depth, left, right, power) = (new double[Count], new double[Count], new double[Count], new double[Count], new double[Count]);
+        (starts, ends, widest) = (new double[Count], new double[Count], diameter.DefaultIfEmpty(0).Max());
         (topAcross, topUp, order) = (new double[Count], new double[Count], new int[Count]);
         (tipX, tipY, tipZ) = Tips(standing);
         (firstTipX, firstTipY, firstTipZ) = ([.. tipX], [.. tipY], [.. tipZ]);
@@ -95,7 +102,7 @@ public sealed partial class LooseStand
         y[trunk] = firstY[trunk] + backward;
         tipX[trunk] = firstTipX[trunk] + rightward;
         tipY[trunk] = firstTipY[trunk] + backward;
-        room[trunk] = double.NaN;
+        (seenCovers, seenTops) = (seenCovers & ~(1UL << trunk), seenTops & ~(1UL << trunk));
         MeasureFrom(trunk);
     }
 
@@ -109,6 +116,7 @@ public sealed partial class LooseStand
         tipX[trunk] = firstTipX[trunk] + rightward;
         tipY[trunk] = firstTipY[trunk] + backward;
         tipZ[trunk] = up;
+        seenTops &= ~(1UL << trunk);
     }
 
     /// <summary>What is amiss, weighed.</summary>
@@ -255,9 +263,17 @@ public sealed partial class LooseStand
             return double.PositiveInfinity;
         }
 
-        if (double.IsNaN(room[trunk]))
+        // A step takes away no more room than it is long, so that far from the rim it need not be measured again.
+        double dx = x[trunk] - roomX[trunk], dy = y[trunk] - roomY[trunk], way = Math.Sqrt((dx * dx) + (dy * dy));
+        if (room[trunk] - way > ampleRoom)
+        {
+            return room[trunk] - way;
+        }
+
+        if (way > 0 || double.IsNaN(room[trunk]))
         {
             room[trunk] = outline.SignedDistanceInMillimetres(x[trunk], y[trunk]) - (diameter[trunk] / 2);
+            (roomX[trunk], roomY[trunk]) = (x[trunk], y[trunk]);
         }
 
         return room[trunk];

@@ -215,13 +215,13 @@ internal sealed class ShiftPolish(ShiftTries tries, SeededRandom random)
             foreach (var (stepsRight, stepsBack) in StepsOut.Within(Rings))
             {
                 var way = tries.Movables[place].Rounded(right + (stepsRight * stride), back + (stepsBack * stride));
-                if (!tries.Movables[place].MayGo(way.Rightward, way.Backward))
+                if (best.Weight <= 0 || !tries.Movables[place].MayGo(way.Rightward, way.Backward))
                 {
                     continue;
                 }
 
                 tries.Put(place, way.Rightward, way.Backward);
-                if (tries.Weigh() is var weight && weight < best.Weight)
+                if (tries.Weigh(place, Math.BitDecrement(best.Weight)) is var weight && weight < best.Weight)
                 {
                     (best = state.With(place, way.Rightward, way.Backward)).Weight = weight;
                 }
