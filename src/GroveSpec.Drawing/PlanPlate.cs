@@ -35,7 +35,7 @@ public static class PlanPlate
         var numbers = marks.Select(mark => mark.Number).Distinct().ToList();
         var lead = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? layer?.Sentences ?? [] : []);
         var key = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? numbers.Select(number => subject.Findings[number - 1].Message) : []);
-        var gaps = GapLines.Of(layout.Trunks, subject.Findings);
+        var gaps = layer?.ShowsGaps == false ? [] : GapLines.Of(layout.Trunks, subject.Findings);
         var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units, layer);
         var footTop = layout.PlotBottom;
         var notesTop = footTop + 46;
@@ -45,7 +45,7 @@ public static class PlanPlate
         var svg = new SvgWriter(32768 + (layout.Trunks.Length * (layout.Detail == PlanDetail.Least ? 128 : 320)));
         var name = PlanWords.Name(state.Planting);
         Plate.Open(
-            svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, {layer?.Title ?? "from above"}", PlanWords.Description(subject, numbers, options.Units), layer?.Sheet() ?? PlanStyle.Sheet(), options);
+            svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, {layer?.Title ?? "from above"}", layer?.Description ?? PlanWords.Description(subject, numbers, options.Units), layer?.Sheet() ?? PlanStyle.Sheet(), options);
         Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, layer?.Remark ?? PlanWords.Remark(state), options);
         var labels = new PlanLabels(layout, gaps, marks, options.Units);
         svg.CoarsePaths = true;

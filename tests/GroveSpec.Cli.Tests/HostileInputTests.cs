@@ -94,7 +94,7 @@ public sealed class HostileInputTests : IDisposable
         Assert.True(wires.Status is ExitStatus.Good or ExitStatus.Findings, wires.Errors);
         Assert.DoesNotContain(wires.Output, letter => (char.IsControl(letter) && letter != '\n') || letter is >= '\u202a' and <= '\u202e');
 
-        foreach (var command in new string[][] { ["stand"], ["survey"], ["fronts"], ["ground", "--diameter", "9mm"], ["nudge", "--reach", "4mm"] })
+        foreach (var command in new string[][] { ["stand"], ["survey"], ["fronts"], ["ground", "--diameter", "9mm"], ["nudge", "--reach", "4mm"], ["thin", "--keep", "1-3"] })
         {
             var told = work.Run([.. command, "a.grove"]);
             Assert.True(told.Status is ExitStatus.Good or ExitStatus.Findings, told.Errors);
@@ -108,6 +108,12 @@ public sealed class HostileInputTests : IDisposable
 
         var ground = work.Run("ground", "a.grove", "--diameter", "9mm", "--picture", "-");
         Assert.True(ground.Output.Length == 0 || XDocument.Parse(ground.Output).Root is not null, ground.Errors);
+
+        var thin = work.Run("thin", "a.grove", "--keep", "1-3", "--picture", "-");
+        Assert.True(thin.Output.Length == 0 || XDocument.Parse(thin.Output).Root is not null, thin.Errors);
+
+        var survey = work.Run("survey", "a.grove", "--picture", "-");
+        Assert.True(survey.Output.Length == 0 || XDocument.Parse(survey.Output).Root is not null, survey.Errors);
 
         var tidied = work.Run("tidy", "a.grove");
         Assert.True(tidied.Status is ExitStatus.Good or ExitStatus.Findings, tidied.Errors);

@@ -47,6 +47,18 @@ public sealed class SurveyCommandTests : IDisposable
     public void Dispose() => work.Dispose();
 
     [Fact]
+    public void The_picture_shows_places_and_readings_and_is_alone_on_standard_output()
+    {
+        work.Write("a.grove", Head + Known + Sought + Readings);
+        Assert.Contains("Tide Line", work.Run("survey", "a.grove", "--picture", "survey.svg").Output, StringComparison.Ordinal);
+        var picture = work.Read("survey.svg");
+        Assert.Equal(6, picture.Split("class=\"gs-reading\"").Length - 1);
+        Assert.Equal(2, picture.Split("class=\"gs-ellipse\"").Length - 1);
+        Assert.Equal(picture, work.Run("survey", "a.grove", "--picture", "-").Output);
+        Assert.Equal(ExitStatus.Usage, work.Run("survey", "a.grove", "--picture", "-", "--json").Status);
+    }
+
+    [Fact]
     public void Exact_readings_give_the_places_and_every_reading_fits()
     {
         work.Write("a.grove", Head + Known + Sought + Readings);

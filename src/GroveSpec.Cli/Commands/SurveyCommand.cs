@@ -10,6 +10,8 @@ using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Craft.Survey;
+using GroveSpec.Drawing;
+using GroveSpec.Model.Quantities;
 using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Cli.Commands;
@@ -19,6 +21,7 @@ internal sealed class SurveyCommand : GroveCommand
 {
     private readonly Option<bool> write = new("--write");
     private readonly Option<bool> mirrored = new("--mirrored");
+    private readonly Option<string?> picture = new("--picture") { HelpName = "PATH" };
     private readonly Option<bool> json = new("--json");
     private readonly Option<string?> output = SharedOptions.Output();
     private readonly Option<string?> on = SharedOptions.On();
@@ -42,12 +45,15 @@ internal sealed class SurveyCommand : GroveCommand
 
           grovespec survey salt-bank.grove
           grovespec survey salt-bank.grove --write      writes the places into the file
+          grovespec survey salt-bank.grove --picture survey.svg
           grovespec survey . --json --output places.json
 
         --write          writes an "at" for each trunk whose place is found, and touches
                          nothing else; what may be its mirror image, or hangs on a
                          reading that may be off, is left alone
         --mirrored       where the file gives no trunk a place: the other way round
+        --picture PATH   draws the places, how sure they are, and the readings on the plan:
+                         a file that ends in .svg, .png or .pdf, or a folder for several
         --json           writes for programs
         --output PATH    writes to a file instead of standard output
         --on DATE        the day whose thicknesses count, for readings between bark
@@ -58,7 +64,7 @@ internal sealed class SurveyCommand : GroveCommand
         """;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Option> Options => [write, mirrored, json, output, on, units, strict];
+    public override IReadOnlyList<Option> Options => [write, mirrored, picture, json, output, on, units, strict];
 
     /// <inheritdoc/>
     public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
@@ -72,11 +78,7 @@ internal sealed class SurveyCommand : GroveCommand
             throw new UsageException("Standard input cannot be written back; leave --write out, and the places are told.");
         }
 
-        if (path is not null)
-        {
-            Delivery.RefuseInputs(path, search.Files, terminal);
-        }
-
+        var beside = PictureBeside.Of(parsed.GetValue(picture), "survey", path, parsed.GetValue(json), search, terminal);
         var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
         var run = new FileRun(search, terminal);
         var surveyed = ImmutableArray.CreateBuilder<(Assessment Planting, TapeSurvey Survey)>();
@@ -87,6 +89,11 @@ internal sealed class SurveyCommand : GroveCommand
             {
                 var survey = Guard.Run(file.Name, "surveying it", () => TapeSurvey.Of(assessment.State, parsed.GetValue(mirrored)));
                 surveyed.Add((assessment, survey));
+                if (beside.IsAsked)
+                {
+                    beside.Write(file, () => SurveyPlate.Draw(assessment.State, survey, new DrawingOptions { Units = measures }));
+                }
+
                 if (isWriting)
                 {
                     Write(file, assessment, survey, run, terminal);
@@ -96,8 +103,18 @@ internal sealed class SurveyCommand : GroveCommand
             return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));
         });
 
+        if (!beside.IsAlone)
+        {
+            Tell(surveyed, run, path, parsed.GetValue(json), measures, search, terminal);
+        }
+
+        return status;
+    }
+
+    private static void Tell(ImmutableArray<(Assessment Planting, TapeSurvey Survey)>.Builder surveyed, FileRun run, string? path, bool isJson, UnitSystem measures, InputSearch search, Terminal terminal)
+    {
         using var page = new MemoryStream();
-        if (parsed.GetValue(json))
+        if (isJson)
         {
             SurveyJson.Write(surveyed, run.Troubles, page);
         }
@@ -111,7 +128,6 @@ internal sealed class SurveyCommand : GroveCommand
         }
 
         Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
-        return status;
     }
 
     private static void Write(InputFile file, Assessment assessment, TapeSurvey survey, FileRun run, Terminal terminal)

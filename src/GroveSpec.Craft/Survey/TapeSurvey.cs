@@ -50,4 +50,21 @@ public sealed record TapeSurvey
     /// <param name="isTurnedOver">Whether axes that are chosen because too few places are known are chosen the other way round.</param>
     /// <returns>The survey; the same for the same readings.</returns>
     public static TapeSurvey Of(PlantingState state, bool isTurnedOver = false) => new Surveyor(state, isTurnedOver).Survey();
+
+    /// <summary>Surveys trunks that hang together and are tied to no known place, for themselves.</summary>
+    /// <param name="state">The planting, as it was surveyed.</param>
+    /// <param name="apart">What was found to be free of it, of the kind <see cref="SurveyFreedomKind.Apart"/>.</param>
+    /// <returns>The survey of those trunks alone, in axes of their own.</returns>
+    public static TapeSurvey OfApart(PlantingState state, SurveyFreedom apart)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(apart);
+        var names = apart.Trunks.ToHashSet(StringComparer.Ordinal);
+        var planting = state.Planting with
+        {
+            Trunks = [.. state.Planting.Trunks.Where(trunk => names.Contains(trunk.Name))],
+            Tapes = [.. state.Planting.Tapes.Where(tape => names.Contains(tape.From) && names.Contains(tape.To))],
+        };
+        return Of(state with { Planting = planting, Trunks = [.. state.Trunks.Where(trunk => names.Contains(trunk.Name))] });
+    }
 }

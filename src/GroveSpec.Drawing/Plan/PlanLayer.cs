@@ -26,6 +26,12 @@ internal abstract class PlanLayer
     /// <returns>Here always false.</returns>
     public virtual bool Explains(TrunkState trunk) => false;
 
+    /// <summary>Whether gaps between neighbours are drawn besides.</summary>
+    public virtual bool ShowsGaps => true;
+
+    /// <summary>What is told to those who do not see the plate; null for what a plan tells.</summary>
+    public virtual string? Description => null;
+
     /// <summary>The plate's style.</summary>
     /// <returns>A new sheet.</returns>
     public abstract StyleSheet Sheet();

@@ -9,7 +9,7 @@ namespace GroveSpec.Drawing.Thin;
 internal sealed class ThinLayer : PlanLayer
 {
     /// <summary>What the marks mean.</summary>
-    public const string Meaning = "A broken ring with a cross is a trunk to take out. The ringed cross is the middle, and the black diamond is where the weight of the wood then lies.";
+    public const string Meaning = "A broken ring with a cross is a trunk to take out. The ringed cross is the middle, and the filled diamond is where the weight of the wood then lies.";
 
     private readonly PlantingState before;
     private readonly ThinnedStand stand;

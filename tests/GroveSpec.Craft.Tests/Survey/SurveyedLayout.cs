@@ -4,6 +4,7 @@ using GroveSpec.Craft.Survey;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.Readings;
+using GroveSpec.Model.States;
 using GroveSpec.Model.Trunks;
 
 namespace GroveSpec.Craft.Tests.Survey;
@@ -63,7 +64,10 @@ internal sealed class SurveyedLayout
         return this;
     }
 
-    public TapeSurvey Survey() => TapeSurvey.Of(new Planting
+    public TapeSurvey Survey() => TapeSurvey.Of(State());
+
+    /// <summary>The planting with its readings.</summary>
+    public PlantingState State() => new Planting
     {
         Trunks =
         [
@@ -75,7 +79,7 @@ internal sealed class SurveyedLayout
             }),
         ],
         Tapes = [.. tapes],
-    }.StateOn(null));
+    }.StateOn(null);
 
     /// <summary>The true places in the axes of the survey: as they are with known ones, else turned so that the first is the origin, the second to its right and the third to the back.</summary>
     public ImmutableArray<PlanPoint> True()

@@ -276,6 +276,19 @@ public sealed class TapeSurveyTests
     }
 
     [Fact]
+    public void Trunks_apart_are_surveyed_for_themselves_in_axes_of_their_own()
+    {
+        var read = new SurveyedLayout([(-80, 0), (90, 10), (20, 70), (200, 55), (230, 120), (260, 60)], 3).Read(3, 4).Read(4, 5).Read(3, 5);
+        var state = read.State();
+        var part = TapeSurvey.OfApart(state, TapeSurvey.Of(state).Freedoms[0]);
+        Assert.Equal(["T3", "T4", "T5"], part.Trunks.Select(trunk => trunk.Name));
+        Assert.All(part.Trunks, trunk => Assert.Equal(SurveyedPlaceKind.InChosenAxes, trunk.Kind));
+
+        // By Pythagoras from the layout: (60, 5).
+        Assert.Equal(Math.Sqrt(3625), part.Trunks[0].Place!.Value.DistanceTo(part.Trunks[2].Place!.Value).Millimetres, 0.001);
+    }
+
+    [Fact]
     public void Places_are_found_where_no_trunk_has_three_readings_to_known_ones()
     {
         // Three sought, each with two readings to known ones and one to each other: TapePlacement places none of them.
