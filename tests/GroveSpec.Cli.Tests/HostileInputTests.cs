@@ -115,6 +115,9 @@ public sealed class HostileInputTests : IDisposable
         var survey = work.Run("survey", "a.grove", "--picture", "-");
         Assert.True(survey.Output.Length == 0 || XDocument.Parse(survey.Output).Root is not null, survey.Errors);
 
+        var stand = work.Run("stand", "a.grove", "--picture", "-");
+        Assert.True(stand.Output.Length == 0 || XDocument.Parse(stand.Output).Root is not null, stand.Errors);
+
         var tidied = work.Run("tidy", "a.grove");
         Assert.True(tidied.Status is ExitStatus.Good or ExitStatus.Findings, tidied.Errors);
         File.WriteAllBytes(work["b.grove"], tidied.Bytes);

@@ -27,6 +27,16 @@ public sealed class StandCommandTests : IDisposable
     public void Dispose() => work.Dispose();
 
     [Fact]
+    public void The_picture_has_a_row_for_each_index_and_is_alone_on_standard_output()
+    {
+        Assert.Contains("Quiet corner", work.Run("stand", "a.grove", "--picture", "stand.svg").Output, StringComparison.Ordinal);
+        var picture = work.Read("stand.svg");
+        Assert.Equal(5, picture.Split("class=\"gs-row\"").Length - 1);
+        Assert.Equal(picture, work.Run("stand", "a.grove", "--picture", "-").Output);
+        Assert.Equal(ExitStatus.Usage, work.Run("stand", "a.grove", "--picture", "-", "--json").Status);
+    }
+
+    [Fact]
     public void Json_gives_every_index_by_name_as_R_gives_it()
     {
         // The five stems of the reference values, computed with R 4.2.2 and spatstat: met to half of the last printed digit.

@@ -73,14 +73,7 @@ public static class StandWords
     /// <returns>A sentence, or an empty text.</returns>
     public static string RealStands(StandIndexKind kind)
     {
-        var told = NaturalStand.All.Select(stand => (stand.Name, Value: kind switch
-        {
-            StandIndexKind.ClarkEvans => stand.ClarkEvans,
-            StandIndexKind.UniformAngle => stand.UniformAngle,
-            StandIndexKind.SizeDifferentiation => stand.HeightDifferentiation,
-            StandIndexKind.BasalAreaGini => stand.BasalAreaGini,
-            _ => null,
-        })).Where(stand => stand.Value is not null).Select(stand => $"{stand.Name} {Say(stand.Value!.Value)}").ToArray();
+        var told = NaturalStand.All.Where(stand => stand.ValueOf(kind) is not null).Select(stand => $"{stand.Name} {Say(stand.ValueOf(kind)!.Value)}").ToArray();
         return told.Length == 0 ? "" : $"Real stands{Condition(kind)}: {string.Join(", ", told)}.";
     }
 

@@ -9,12 +9,15 @@ using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Craft.Stand;
+using GroveSpec.Drawing;
+using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Cli.Commands;
 
 /// <summary>Tells how natural spacing and sizes are.</summary>
 internal sealed class StandCommand : GroveCommand
 {
+    private readonly Option<string?> picture = new("--picture") { HelpName = "PATH" };
     private readonly Option<bool> json = new("--json");
     private readonly Option<string?> output = SharedOptions.Output();
     private readonly Option<string?> on = SharedOptions.On();
@@ -39,8 +42,11 @@ internal sealed class StandCommand : GroveCommand
 
           grovespec stand salt-bank.grove
           grovespec stand salt-bank.grove --on 2030-05-01
+          grovespec stand salt-bank.grove --picture stand.svg
           grovespec stand . --json --output stands.json
 
+        --picture PATH   draws each number on its scale, beside chance and real stands:
+                         a file that ends in .svg, .png or .pdf, or a folder for several
         --json           writes for programs
         --output PATH    writes to a file instead of standard output
         --on DATE        the day to see it on; without it, the day of the newest
@@ -52,7 +58,7 @@ internal sealed class StandCommand : GroveCommand
         """;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Option> Options => [json, output, on, units, strict];
+    public override IReadOnlyList<Option> Options => [picture, json, output, on, units, strict];
 
     /// <inheritdoc/>
     public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
@@ -60,28 +66,38 @@ internal sealed class StandCommand : GroveCommand
         var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
         var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
         var search = InputSearch.Find(names, terminal.Folder);
-        if (path is not null)
-        {
-            Delivery.RefuseInputs(path, search.Files, terminal);
-        }
-
+        var beside = PictureBeside.Of(parsed.GetValue(picture), "stand", path, parsed.GetValue(json), search, terminal);
         var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
         var run = new FileRun(search, terminal);
         var described = ImmutableArray.CreateBuilder<(Assessment Planting, StandDescription Described)>();
         var status = run.Each("reading", file =>
         {
             var assessment = reading.Read(file);
-
             if (Checker.IsJudged(assessment.State) && (PlantingReading.IsPlanting(assessment) || search.Files.Count == 1))
             {
-                described.Add((assessment, Guard.Run(file.Name, "seeing how it stands", () => StandDescription.Of(assessment.State))));
+                var stands = Guard.Run(file.Name, "seeing how it stands", () => StandDescription.Of(assessment.State));
+                described.Add((assessment, stands));
+                if (beside.IsAsked)
+                {
+                    beside.Write(file, () => StandPlate.Draw(assessment.State, stands, new DrawingOptions { Units = measures }));
+                }
             }
 
             return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));
         });
 
+        if (!beside.IsAlone)
+        {
+            Tell(described, run, path, parsed.GetValue(json), measures, search, terminal);
+        }
+
+        return status;
+    }
+
+    private static void Tell(ImmutableArray<(Assessment Planting, StandDescription Described)>.Builder described, FileRun run, string? path, bool isJson, UnitSystem measures, InputSearch search, Terminal terminal)
+    {
         using var page = new MemoryStream();
-        if (parsed.GetValue(json))
+        if (isJson)
         {
             StandJson.Write(described, run.Troubles, page);
         }
@@ -95,6 +111,5 @@ internal sealed class StandCommand : GroveCommand
         }
 
         Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
-        return status;
     }
 }

@@ -23,4 +23,16 @@ public sealed record NaturalStand(string Name, string DataSet, int Stems, double
         new("saplings of Japanese black pine", "japanesepines", 65, 1.007507, 0.5423),
         new("Swedish pines", "swedishpines", 71, 1.291069, 0.5176),
     ];
+
+    /// <summary>An index of the stand.</summary>
+    /// <param name="kind">Which; differences of size are those of heights.</param>
+    /// <returns>Its value; null where no such number was taken.</returns>
+    public double? ValueOf(StandIndexKind kind) => kind switch
+    {
+        StandIndexKind.ClarkEvans => ClarkEvans,
+        StandIndexKind.UniformAngle => UniformAngle,
+        StandIndexKind.SizeDifferentiation => HeightDifferentiation,
+        StandIndexKind.BasalAreaGini => BasalAreaGini,
+        _ => null,
+    };
 }
