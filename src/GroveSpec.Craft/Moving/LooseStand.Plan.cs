@@ -1,14 +1,16 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using GroveSpec.Craft.Composition;
 
 namespace GroveSpec.Craft.Moving;
 
-/// <content>What is amiss as seen from above. The definitions are those of <see cref="StandingTrunks"/>, <see cref="RodSearch"/>, <see cref="Composition.EvenGaps"/>, <see cref="Composition.Twins"/> and <see cref="Composition.Contacts"/>.</content>
+/// <content>What is amiss as seen from above. The definitions are those of <see cref="StandingTrunks"/>, <see cref="RodSearch"/>, <see cref="Composition.EvenGaps"/> and <see cref="Composition.Contacts"/>.</content>
 public sealed partial class LooseStand
 {
     private double reachSquare;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double SquareOf(int one, int other) => square[(one * Count) + other];
 
     /// <summary>The distances from one trunk to all, which are kept as trunks are shifted, since they are asked for far more often.</summary>
@@ -149,6 +151,7 @@ public sealed partial class LooseStand
         return false;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private bool Touch(int thinner, int thicker)
     {
         var reach = diameter[thicker] + (isGrownTogether ? 0 : diameter[thinner]);
@@ -159,7 +162,8 @@ public sealed partial class LooseStand
     {
         for (var thinner = 0; thinner < Count && limits.IsOn(StandFaultKind.Touching); thinner++)
         {
-            if (nearest[thinner] > widest * widest)
+            var most = diameter[thinner] + widest;
+            if (4 * nearest[thinner] > most * most)
             {
                 continue;
             }
@@ -283,54 +287,6 @@ public sealed partial class LooseStand
         return false;
     }
 
-    /// <summary>Groups of neighbours of one size; each is one fault about all of the group, mended pair by pair.</summary>
-    private bool Twins(StandFaultKind kind, double[] size)
-    {
-        if (!limits.IsOn(kind))
-        {
-            return true;
-        }
-
-        var told = 0UL;
-        for (var trunk = 0; trunk < Count; trunk++)
-        {
-            if ((told >> trunk & 1) == 0 && TwinsOf(trunk, kind, size) is var first and not 0)
-            {
-                var group = 1UL << trunk;
-                for (var grown = group | first; grown != group;)
-                {
-                    group = grown;
-                    for (var rest = group; rest != 0; rest &= rest - 1)
-                    {
-                        grown |= TwinsOf(BitOperations.TrailingZeroCount(rest), kind, size);
-                    }
-                }
-
-                told |= group;
-                if (!Add(kind, group, trunk, BitOperations.TrailingZeroCount(first)))
-                {
-                    return false;
-                }
-            }
-        }
-
-        return true;
-    }
-
-    private ulong TwinsOf(int trunk, StandFaultKind kind, double[] size)
-    {
-        var twins = 0UL;
-        for (var rest = near[trunk]; rest != 0; rest &= rest - 1)
-        {
-            var other = BitOperations.TrailingZeroCount(rest);
-            var (less, more) = size[trunk] <= size[other] ? (size[trunk], size[other]) : (size[other], size[trunk]);
-            var isKnown = kind == StandFaultKind.TwinHeights ? !double.IsNaN(less) && !double.IsNaN(more) : isMeasured[trunk] && isMeasured[other];
-            twins |= isKnown && 100 * (more - less) < limits[kind] * more * (1 - 1e-12) ? 1UL << other : 0;
-        }
-
-        return twins;
-    }
-
     private bool Rods()
     {
         for (var middle = 0; middle < Count && limits.IsOn(StandFaultKind.ThreeInLine); middle++)
@@ -355,6 +311,7 @@ public sealed partial class LooseStand
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private bool IsMiddle(int middle, int first, int second)
     {
         double over = SquareOf(first, second), toFirst = SquareOf(first, middle), toSecond = SquareOf(second, middle);

@@ -6,7 +6,7 @@ using GroveSpec.Model.Views;
 
 namespace GroveSpec.Craft.Moving;
 
-/// <content>What is amiss as the viewer sees it. The definitions are those of <see cref="FrontView"/>, <see cref="ViewFrame"/>, <see cref="Occlusion"/> and <see cref="TopLine"/>.</content>
+/// <content>What is amiss as the viewer sees it. The definitions are those of <see cref="FrontView"/>, <see cref="ViewFrame"/> and <see cref="TopLine"/>.</content>
 public sealed partial class LooseStand
 {
     private readonly bool[] isMeasured;
@@ -38,6 +38,9 @@ public sealed partial class LooseStand
     private ulong hidden;
     private ulong seenCovers;
     private ulong seenTops;
+
+    /// <summary>The number of trunks, rounded up to whole vectors of four.</summary>
+    private int Padded => (Count + 3) / 4 * 4;
 
     private static (double[] X, double[] Y, double[] Z) Tips(StandingTrunks standing)
     {
@@ -269,62 +272,6 @@ public sealed partial class LooseStand
         }
 
         return true;
-    }
-
-    /// <summary>Whether nearer trunks cover so much of one; the share is of its width that their covers take up together.</summary>
-    private bool IsHidden(int trunk)
-    {
-        if (!isMeasured[trunk] || double.IsNaN(across[trunk]))
-        {
-            return false;
-        }
-
-        var count = 0;
-        for (var other = 0; other < Count; other++)
-        {
-            if (other != trunk && Covers(other, trunk))
-            {
-                starts[count] = Math.Max(left[other], left[trunk]);
-                ends[count++] = Math.Min(right[other], right[trunk]);
-            }
-        }
-
-        if (count == 0)
-        {
-            return false;
-        }
-
-        if (count > 1)
-        {
-            Array.Sort(starts, ends, 0, count);
-        }
-
-        var (covered, until) = (0.0, double.NegativeInfinity);
-        for (var place = 0; place < count; place++)
-        {
-            covered += Math.Max(0, ends[place] - Math.Max(starts[place], until));
-            until = Math.Max(until, ends[place]);
-        }
-
-        return 100 * covered >= limits[StandFaultKind.HiddenTrunk] * (right[trunk] - left[trunk]);
-    }
-
-    private ulong CoveringOf(int trunk)
-    {
-        See();
-        var covering = 0UL;
-        for (var other = 0; other < Count; other++)
-        {
-            covering |= other != trunk && Covers(other, trunk) ? 1UL << other : 0;
-        }
-
-        return covering;
-    }
-
-    private bool Covers(int other, int trunk)
-    {
-        return left[other] < right[trunk] && right[other] > left[trunk] && isMeasured[other] && !double.IsNaN(across[other])
-            && (power[other] != power[trunk] ? power[other] < power[trunk] : other < trunk);
     }
 
     private bool InViewRow()

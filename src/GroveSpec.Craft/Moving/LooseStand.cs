@@ -22,7 +22,8 @@ public sealed partial class LooseStand
     private readonly double[] y;
     private readonly double[] diameter;
     private readonly double widest;
-    private readonly double[] height;
+    private readonly ulong[] alikeDiameters;
+    private readonly ulong[] alikeHeights;
     private readonly double[] firstX;
     private readonly double[] firstY;
     private readonly double[] square;
@@ -64,13 +65,16 @@ public sealed partial class LooseStand
         (firstX, firstY) = ([.. x], [.. y]);
         diameter = [.. standing.Sections.Select(section => section.Diameter.Millimetres)];
         isMeasured = [.. standing.Trunks.Select(trunk => trunk.Diameter is not null)];
-        height = [.. standing.Trunks.Select(trunk => trunk.Height?.Value.Millimetres ?? double.NaN)];
+        alikeDiameters = Alike(StandFaultKind.TwinDiameters, diameter);
+        alikeHeights = Alike(StandFaultKind.TwinHeights, [.. standing.Trunks.Select(trunk => trunk.Height?.Value.Millimetres ?? double.NaN)]);
         (square, nearest, room) = (new double[Count * Count], new double[Count], new double[Count]);
         (near, open) = (new ulong[Count], new ulong[Count]);
         Array.Fill(room, double.NaN);
         (roomX, roomY) = ([.. x], [.. y]);
         ampleRoom = limits.IsOn(StandFaultKind.NearRim) ? Math.Max(0, limits[StandFaultKind.NearRim]) + 0.001 : 0.001;
-        (across, depth, left, right, power) = (new double[Count], new double[Count], new double[Count], new double[Count], new double[Count]);
+        (across, depth, left, right, power) = (new double[Count], new double[Count], new double[Padded], new double[Padded], new double[Count]);
+        Array.Fill(left, double.NaN);
+        Array.Fill(right, double.NaN);
         (starts, ends, widest) = (new double[Count], new double[Count], diameter.DefaultIfEmpty(0).Max());
         (topAcross, topUp, order) = (new double[Count], new double[Count], new int[Count]);
         (tipX, tipY, tipZ) = Tips(standing);
@@ -205,7 +209,7 @@ public sealed partial class LooseStand
         touching.Clear();
         even.Clear();
         if (Contacts() && OfEachTrunk() && EvenGaps() && Rods()
-            && Twins(StandFaultKind.TwinDiameters, diameter) && Twins(StandFaultKind.TwinHeights, height))
+            && Twins(StandFaultKind.TwinDiameters, alikeDiameters) && Twins(StandFaultKind.TwinHeights, alikeHeights))
         {
             See();
             _ = OfDepthAndCover() && InViewRow();
