@@ -30,7 +30,7 @@ public static class PlanPlate
     internal static SvgWriter Write(DrawingSubject subject, DrawingOptions options, PlanLayer? layer)
     {
         var state = subject.State;
-        var layout = PlanLayout.Of(state, options);
+        var layout = PlanLayout.Of(state, options, layer);
         var marks = FindingMarks.Of(layout, subject.Findings);
         var numbers = marks.Select(mark => mark.Number).Distinct().ToList();
         var lead = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? layer?.Sentences ?? [] : []);

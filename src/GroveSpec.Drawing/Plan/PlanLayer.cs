@@ -26,6 +26,11 @@ internal abstract class PlanLayer
     /// <returns>Here always false.</returns>
     public virtual bool Explains(TrunkState trunk) => false;
 
+    /// <summary>Whether a trunk is drawn beside the planting, on no ground of it.</summary>
+    /// <param name="trunk">The trunk.</param>
+    /// <returns>Here always false.</returns>
+    public virtual bool StandsBeside(TrunkState trunk) => false;
+
     /// <summary>Whether gaps between neighbours are drawn besides.</summary>
     public virtual bool ShowsGaps => true;
 

@@ -20,7 +20,7 @@ internal sealed class PlanLayout
     private readonly double pageLeft;
     private readonly double pageTop;
 
-    private PlanLayout(PlantingState state, DrawingOptions options, (Box Room, PlantingState Frame)? panel)
+    private PlanLayout(PlantingState state, DrawingOptions options, (Box Room, PlantingState Frame)? panel, PlanLayer? layer)
     {
         var frame = panel?.Frame ?? state;
         IsAsWritten = state.Planting.Container is not null;
@@ -28,7 +28,7 @@ internal sealed class PlanLayout
         var framed = frame.Trunks.Where(trunk => trunk.Place is not null).ToArray();
         var sizes = ShownSizes.For(frame);
         var shown = Array.ConvertAll(framed, sizes.Of);
-        Rim = state.Planting.Container is { } container ? ContainerOutline.Of(container).Points.Select(Millimetres).ToArray() : SoilOutline.About(framed, shown);
+        Rim = state.Planting.Container is { } container ? ContainerOutline.Of(container).Points.Select(Millimetres).ToArray() : Ground(framed, sizes, layer);
         ViewedFrom = state.Planting.Viewed?.From ?? Bearing.Front;
         Detail = trunks.Length > 1000 ? PlanDetail.Least : trunks.Length > 120 ? PlanDetail.Less : PlanDetail.Full;
 
@@ -106,15 +106,16 @@ internal sealed class PlanLayout
     /// <summary>Lays a plan out.</summary>
     /// <param name="state">The planting on its day.</param>
     /// <param name="options">How it is drawn.</param>
+    /// <param name="layer">What the plan carries besides; null for nothing.</param>
     /// <returns>The layout; it has room for the viewer on the side where the viewer stands.</returns>
-    public static PlanLayout Of(PlantingState state, DrawingOptions options) => new(state, options, null);
+    public static PlanLayout Of(PlantingState state, DrawingOptions options, PlanLayer? layer = null) => new(state, options, null, layer);
 
     /// <summary>Lays a small plan out, without room for the viewer or a dial.</summary>
     /// <param name="state">The planting on its day.</param>
     /// <param name="room">The room it fills as far as its shape allows.</param>
     /// <param name="frame">The same planting with all that any plan beside it shows, so that all have one scale and one middle.</param>
     /// <returns>The layout.</returns>
-    public static PlanLayout Within(PlantingState state, Box room, PlantingState frame) => new(state, DrawingOptions.Default, (room, frame));
+    public static PlanLayout Within(PlantingState state, Box room, PlantingState frame) => new(state, DrawingOptions.Default, (room, frame), null);
 
     /// <summary>Where a distance to the right lies on the page.</summary>
     public double ToX(double millimetres) => pageLeft + ((millimetres - leftMm) * Scale);
@@ -123,6 +124,12 @@ internal sealed class PlanLayout
     public double ToY(double millimetres) => pageTop + ((backMm - millimetres) * Scale);
 
     private static (double X, double Y) Millimetres(PlanPoint point) => (point.X.Millimetres, point.Y.Millimetres);
+
+    private static (double X, double Y)[] Ground(TrunkState[] trunks, ShownSizes sizes, PlanLayer? layer)
+    {
+        var standing = Array.FindAll(trunks, trunk => layer?.StandsBeside(trunk) != true);
+        return SoilOutline.About(standing, Array.ConvertAll(standing, sizes.Of));
+    }
 
     // Page-wise: top is the back, so y is turned round here.
     private Box Extent(TrunkState[] trunks, ShownSize[] shown)

@@ -20,6 +20,7 @@ internal sealed class SurveyLayer : PlanLayer
     private readonly TapeSurvey survey;
     private readonly UnitSystem units;
     private readonly HashSet<string> known;
+    private readonly HashSet<string> beside;
     private SurveyLines? lines;
     private readonly double scale;
 
@@ -32,7 +33,8 @@ internal sealed class SurveyLayer : PlanLayer
         (this.plan, this.survey, units) = (plan, survey, options.Units);
         known = [.. survey.Trunks.Where(trunk => trunk.Kind == SurveyedPlaceKind.Known).Select(trunk => trunk.Name)];
         Sentences = [.. new[] { SurveyWords.NothingSought(survey) }.Concat(SurveyWords.Notes(survey, units)).Where(said => said.Length > 0)];
-        scale = PlanLayout.Of(plan.State, options).Scale;
+        beside = [.. plan.Apart.SelectMany(part => part).Select(trunk => trunk.Name)];
+        scale = PlanLayout.Of(plan.State, options, this).Scale;
     }
 
     /// <inheritdoc/>
@@ -46,6 +48,9 @@ internal sealed class SurveyLayer : PlanLayer
 
     /// <inheritdoc/>
     public override string Remark => $"Places from tape readings: {SurveyWords.Heading(survey)} · from above";
+
+    /// <inheritdoc/>
+    public override bool StandsBeside(TrunkState trunk) => beside.Contains(trunk.Name);
 
     /// <inheritdoc/>
     public override bool ShowsGaps => false;

@@ -15,6 +15,7 @@ internal sealed record SurveyedPlan(
     PlantingState State, ImmutableHashSet<TrunkState> Others, ImmutableArray<ImmutableArray<TrunkState>> Apart, ImmutableArray<(TrunkState Trunk, ErrorEllipse Ellipse)> Ellipses)
 {
     private const double BesideShare = 0.16;
+    private const double BesideGroundShare = 0.5;
     private const double LeastBesideMillimetres = 30;
 
     /// <summary>Sets the trunks.</summary>
@@ -87,7 +88,7 @@ internal sealed record SurveyedPlan(
         }
 
         var width = points.Max(point => point.X) - points.Min(point => point.X);
-        var room = Math.Max(LeastBesideMillimetres, width * BesideShare);
+        var room = Math.Max(LeastBesideMillimetres, width * (state.Planting.Container is null ? BesideGroundShare : BesideShare));
         var thick = part.Max(trunk => trunk.Trunk.Diameter?.Value.Millimetres ?? 0);
         return (
             points.Max(point => point.X) + room + thick - own.Min(point => point.X),

@@ -64,6 +64,18 @@ public sealed class SurveyPlateTests
         Assert.True(double.Parse(frame.Attribute("x")!.Value, System.Globalization.CultureInfo.InvariantCulture) > 500);
     }
 
+    [Fact]
+    public void Without_a_container_the_ground_is_that_of_the_planting_and_not_of_what_stands_beside()
+    {
+        var all = Plantings.Scattered(8, 5, hasFindings: false).State;
+        string[] names = [.. all.Trunks.Select(trunk => trunk.Name)];
+        var open = all with { Planting = all.Planting with { Container = null } };
+        var state = WithTapes(open, names[..4], [(names[5], names[6], 80), (names[6], names[7], 90), (names[5], names[7], 60)]);
+        var reader = new PlateReader(SurveyPlate.Draw(state, TapeSurvey.Of(state), DrawingOptions.Default));
+        var frame = double.Parse(Assert.Single(reader.Of("gs-apart")).Attribute("x")!.Value, System.Globalization.CultureInfo.InvariantCulture);
+        Assert.True(PlateReader.Pieces(Assert.Single(reader.Of("gs-ground")).Attribute("d")!.Value).Max(piece => piece.ToX) < frame);
+    }
+
     /// <summary>Some trunks keep their places, the others are read to some, now and then with a mistake, and now and then only to each other.</summary>
     private static PlantingState Surveyed(int seed)
     {
