@@ -1,6 +1,7 @@
 using GroveSpec.Binding;
 using GroveSpec.Checks.Standing;
 using GroveSpec.Craft.Stand;
+using GroveSpec.Drawing;
 using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Editing.Deciding;
@@ -19,6 +20,7 @@ internal static class StandSheet
         return new DecisionSheet
         {
             Says = [.. Says(described, assessment.Units)],
+            Picture = described.Stems.Length < 2 ? null : StandPlate.Draw(assessment.State, described, SheetDrawing.Options(assessment, 0)),
         };
     }
 

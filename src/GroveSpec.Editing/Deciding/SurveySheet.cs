@@ -35,7 +35,7 @@ internal static class SurveySheet
             ],
         };
 
-        string Picture(TapeSurvey found, int number) => PlanPlate.Draw(new DrawingSubject(assessment.State, []), SheetDrawing.Options(assessment, number));
+        string Picture(TapeSurvey found, int number) => SurveyPlate.Draw(assessment.State, found, SheetDrawing.Options(assessment, number));
 
         DecisionWay[] Way(string title, TapeSurvey found, string? picture)
         {

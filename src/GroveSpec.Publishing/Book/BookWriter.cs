@@ -112,6 +112,7 @@ public static class BookWriter
         FindingsSection.Write(body, planting);
         TrunkTables.Write(body, planting, options.Units);
         WorkTables.Write(body, planting);
+        new DecisionsSection(body, planting, options.Units, (word, heading) => drawing with { IdPrefix = $"p{index + 1}-{word}", Heading = heading }, plate => WritePlate(body, styles, plate)).Write();
         SpeciesSection.Write(body, planting.Planting);
         body.Raw("</section>\n");
     }

@@ -29,6 +29,7 @@ internal static class PageStyle
         .check li{margin:.45rem 0;padding-left:2.2rem;position:relative}
         .ring{position:absolute;left:0;top:.08rem;width:1.5rem;height:1.5rem;line-height:1.5rem;border:1px solid var(--attention);border-radius:50%;color:var(--attention);text-align:center;font-size:.85rem}
         .weight{font-variant-caps:all-small-caps;letter-spacing:.04em;color:var(--attention)}
+        .decision{margin:1.6rem 0 2.4rem}
         .why{color:var(--soft);font-size:.95rem}
         table{border-collapse:collapse;width:100%;font-size:.95rem;margin:1rem 0 2rem}
         caption{text-align:left;padding-bottom:.4rem}
@@ -61,6 +62,7 @@ internal static class PageStyle
         figure{break-inside:avoid}
         figure svg{max-height:225mm}
         .plates figure:first-child svg{max-height:180mm}
+        .decision figure svg{max-height:150mm}
         thead{display:table-header-group;break-after:avoid}
         tr,li{break-inside:avoid}
         tbody tr:nth-child(-n+2),tbody tr:last-child{break-before:avoid}

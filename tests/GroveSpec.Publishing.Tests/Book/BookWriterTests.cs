@@ -181,7 +181,31 @@ public sealed class BookWriterTests
     }
 
     [Fact]
+    public void What_may_still_be_decided_is_told_where_the_page_can_help()
+    {
+        Assert.Equal(["What to move a little", "How natural it stands"], Decisions(Row));
+        Assert.Contains("and the checks of composition then find nothing", Parse(Book(Row)).Root!.Value, StringComparison.Ordinal);
+        Assert.Equal(["How natural it stands"], Decisions(Row.Replace("at 0, 0 mm", "at -35, 50 mm", StringComparison.Ordinal)));
+        Assert.Empty(Decisions("planting \"Pair\"\ntrunk A at 0, 0 mm diameter 20 mm\ntrunk B at 70, 9 mm diameter 12 mm\n"));
+        Assert.Equal(["What the tape says"], Decisions("planting \"Tape\"\ntrunk A at 0, 0 mm\ntrunk B\ntape A to B 80 mm\n"));
+    }
+
+    [Fact]
+    public void A_trunk_that_is_planned_and_has_no_place_is_shown_its_ground() =>
+        Assert.Contains("Where N goes", Decisions(Row.Replace("role wall {", "trunk N diameter 9 mm planned 2027-04-01\nrole wall {", StringComparison.Ordinal)));
+
+    [Fact]
+    public void Nothing_is_searched_for_among_very_many_trunks_on_paper()
+    {
+        var many = string.Concat(Enumerable.Range(0, 40).Select(index => $"trunk T{index} at {40 * (index % 8)}, {40 * (index / 8)} mm diameter {10 + (index % 9)} mm\n"));
+        Assert.Equal(["How natural it stands"], Decisions("planting \"Many\"\n" + many));
+    }
+
+    [Fact]
     public void A_book_of_nothing_is_refused() => Assert.Throws<ArgumentException>(() => BookWriter.Write([], BookOptions.Default));
+
+    private static IEnumerable<string> Decisions(string source) =>
+        Parse(Book(source)).Descendants().Where(part => (string?)part.Attribute("class") == "decision").Select(part => part.Elements().First().Value);
 
     private static string Book(string source) => BookWriter.Write(ImmutableArray.Create(Assess(source)), BookOptions.Default);
 
