@@ -26,8 +26,9 @@ public static class StandPlate
         ArgumentNullException.ThrowIfNull(options);
         var hasNumbers = described.Stems.Length >= 2;
         StandRow[] rows = hasNumbers ? [.. described.Indices.Select(index => new StandRow(described, index.Kind, options.TellsFindings))] : [];
-        var lead = Wrapped(hasNumbers ? $"{StandWords.Nearest(described, options.Units)} {StandWords.Sum(described)}" : StandWords.TooFew);
-        var notes = Wrapped(string.Join(' ', new[] { hasNumbers ? Meaning : "", string.Join(' ', StandWords.LeftOut(described)), StandWords.Chance(described) }.Where(said => said.Length > 0)));
+        var lead = hasNumbers && !options.TellsFindings ? [] : Wrapped(hasNumbers ? $"{StandWords.Nearest(described, options.Units)} {StandWords.Sum(described)}" : StandWords.TooFew);
+        string[] said = options.TellsFindings ? [string.Join(' ', StandWords.LeftOut(described)), StandWords.Chance(described)] : [];
+        var notes = Wrapped(string.Join(' ', said.Prepend(hasNumbers ? Meaning : "").Where(sentence => sentence.Length > 0)));
         var top = Plate.HeadingFoot + 18 + (lead.Count * RemarkLine) + 6;
         var height = top + rows.Sum(row => row.Height) + 12 + (notes.Count * RemarkLine) + 26;
         var svg = new SvgWriter(1 << 15);

@@ -141,6 +141,16 @@ public sealed class ThinCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_trunk_whose_line_could_not_be_read_is_left_alone_and_that_is_said()
+    {
+        var text = Stool.Replace("diameter 8 mm ", "diameter thin ", StringComparison.Ordinal);
+        work.Write("b.grove", text);
+        var answer = work.Run("thin", "b.grove", "--keep", "6", "--without", "E", "--write", "--on", "2027-03-14");
+        Assert.Contains("1 trunk that goes was left alone, because its line could not be read whole", answer.Errors, StringComparison.Ordinal);
+        Assert.Equal(text, work.Read("b.grove"));
+    }
+
+    [Fact]
     public void The_picture_shows_the_choices_and_is_alone_on_standard_output()
     {
         Assert.Contains("Seven shoots", work.Run("thin", "a.grove", "--keep", "5", "--picture", "keep.svg").Output, StringComparison.Ordinal);

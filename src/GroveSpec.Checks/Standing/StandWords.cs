@@ -142,6 +142,28 @@ public static class StandWords
             : $"What chance gives was tried {chance.Runs} times with as many trunks, and is told as nineteen of twenty tries had it: for spacing with trunks dropped anywhere {(described.Ground.IsContainer ? "in the container" : "on such ground")}, for neighbours with these thicknesses handed out anew, for shares with thicknesses drawn from a usual spread. None of it is right or wrong. The real stands have 62 to 126 trunks and run from crowded to orderly; so few trunks can be natural and look like any of them.";
     }
 
+    /// <summary>All that is told of a planting, one after the other.</summary>
+    /// <param name="described">The planting.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>Sentences for what is nearest, for each index with its heading before it, for what was left out, and for chance; that there is too little, where fewer than two stems stand.</returns>
+    public static ImmutableArray<string> Sentences(StandDescription described, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(described);
+        if (described.Stems.Length < 2)
+        {
+            return [TooFew, .. LeftOut(described)];
+        }
+
+        var chance = Chance(described);
+        return
+        [
+            $"{Nearest(described, units)} {Sum(described)}",
+            .. described.Indices.Select(index => $"{Heading(index.Kind)}: {Tell(described, index.Kind)}{(index.Value is not null && RealStands(index.Kind) is { Length: > 0 } stands ? $" {stands}" : "")}"),
+            .. LeftOut(described),
+            .. chance.Length > 0 ? [chance] : Array.Empty<string>(),
+        ];
+    }
+
     private static string Condition(StandIndexKind kind) => kind switch
     {
         StandIndexKind.ClarkEvans => ", where chance gives 1",

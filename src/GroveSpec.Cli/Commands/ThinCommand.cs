@@ -139,6 +139,12 @@ internal sealed class ThinCommand : GroveCommand
             OutputFile.Write(file.Name, terminal.Folder, SourceText.ToBytes(TextEdits.Apply(assessment.Tree.Text.Content, edits)));
         }
 
+        var left = answer.Suggestions.Length == 0 ? 0 : answer.Suggestions[0].Stand.TakenOut.Length - edits.Length;
+        if (left > 0)
+        {
+            run.Tell($"{file.Name}: {(left == 1 ? "1 trunk that goes was left alone, because its line" : $"{left} trunks that go were left alone, because their lines")} could not be read whole: put that right first.");
+        }
+
         run.Tell($"{file.Name}: {(edits.IsEmpty ? "nothing was written" : edits.Length == 1 ? "1 trunk was written as taken out" : $"{edits.Length} trunks were written as taken out")}.");
     }
 

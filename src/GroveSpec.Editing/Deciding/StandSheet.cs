@@ -2,7 +2,6 @@ using GroveSpec.Binding;
 using GroveSpec.Checks.Standing;
 using GroveSpec.Craft.Stand;
 using GroveSpec.Drawing;
-using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Editing.Deciding;
 
@@ -19,24 +18,8 @@ internal static class StandSheet
         var described = StandDescription.Of(assessment.State);
         return new DecisionSheet
         {
-            Says = [.. Says(described, assessment.Units)],
+            Says = StandWords.Sentences(described, assessment.Units),
             Picture = described.Stems.Length < 2 ? null : StandPlate.Draw(assessment.State, described, SheetDrawing.Options(assessment, 0)),
         };
-    }
-
-    private static IEnumerable<string> Says(StandDescription described, UnitSystem units)
-    {
-        if (described.Stems.Length < 2)
-        {
-            return [StandWords.TooFew, .. StandWords.LeftOut(described)];
-        }
-
-        return
-        [
-            $"{StandWords.Nearest(described, units)} {StandWords.Sum(described)}",
-            .. described.Indices.Select(index => $"{StandWords.Heading(index.Kind)}: {StandWords.Tell(described, index.Kind)}{(index.Value is not null && StandWords.RealStands(index.Kind) is { Length: > 0 } stands ? $" {stands}" : "")}"),
-            .. StandWords.LeftOut(described),
-            StandWords.Chance(described),
-        ];
     }
 }

@@ -54,12 +54,13 @@ internal static class ThinningSheet
 
     private static DecisionWay Way(Assessment assessment, ThinningSuggestion suggestion, LocalDate? day, int number)
     {
+        var goes = suggestion.Stand.TakenOut.Length;
         var edits = day is { } known ? ThinningEdits.Of(assessment.ToContext(), assessment.Tree, suggestion.Stand, known) : [];
         return new DecisionWay(
             Title(suggestion.Stand),
             [.. Sentences(suggestion)],
             ThinPlate.Draw(assessment.State, suggestion, SheetDrawing.Options(assessment, number)),
             edits,
-            suggestion.Stand.TakenOut.IsEmpty ? "All that stand stay: there is nothing to write." : day is null ? "Say on which day they are taken out, and it can be written." : "Write down that they are taken out");
+            suggestion.Stand.TakenOut.IsEmpty ? "All that stand stay: there is nothing to write." : day is null ? "Say on which day they are taken out, and it can be written." : edits.Length == 0 ? "Nothing can be written: put the lines right that could not be read." : edits.Length < goes ? $"Write down {edits.Length} of {goes} as taken out: the other lines could not be read" : goes == 1 ? "Write down that it is taken out" : "Write down that they are taken out");
     }
 }

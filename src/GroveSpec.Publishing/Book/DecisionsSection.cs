@@ -135,7 +135,7 @@ internal sealed class DecisionsSection
         }
 
         Begin("How natural it stands", StandPlate.Draw(planting.State, described, options("stand-", "Beside chance")));
-        Tell([$"{StandWords.Nearest(described, units)} {StandWords.Sum(described)}", .. StandWords.LeftOut(described), StandWords.Chance(described)]);
+        Tell(StandWords.Sentences(described, units));
         page.Raw("</article>\n");
     }
 
