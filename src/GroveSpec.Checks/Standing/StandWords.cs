@@ -12,6 +12,9 @@ public static class StandWords
 
     private const int NeighboursAsked = 4;
 
+    // Two numbers that are told apart differ by more than 1e-9 (see ChanceBand): with as many decimals they never read alike.
+    private const int MostDecimals = 9;
+
     /// <summary>The name of an index as programs read it.</summary>
     /// <param name="kind">Which.</param>
     /// <returns>A word.</returns>
@@ -46,6 +49,39 @@ public static class StandWords
         _ => "Shares",
     };
 
+    /// <summary>What the least and the greatest value of an index stand for, to be read at the ends of its scale.</summary>
+    /// <param name="kind">Which index.</param>
+    /// <returns>A few words each. Spacing has no greatest value: its word says which way it leads.</returns>
+    public static (string Least, string Greatest) Ends(StandIndexKind kind) => kind switch
+    {
+        StandIndexKind.ClarkEvans => ("trunks crowd", "trunks keep apart"),
+        StandIndexKind.UniformAngle => ("neighbours all round", "all to one side"),
+        StandIndexKind.SizeDifferentiation => ("all alike", "as different as can be"),
+        StandIndexKind.SizeDominance => ("no thicker neighbours", "only thicker neighbours"),
+        _ => ("all alike", "one trunk has all"),
+    };
+
+    /// <summary>The value of an index as it is told.</summary>
+    /// <param name="index">The index.</param>
+    /// <returns>The number with two decimals, or with as many as tell it from the limit of chance beyond which it lies; an empty text where it has no value.</returns>
+    public static string Value(StandIndex index)
+    {
+        ArgumentNullException.ThrowIfNull(index);
+        return index.Value is { } value ? Say(Told(index, value), Decimals(index)) : "";
+    }
+
+    /// <summary>Why an index tells nothing of a planting, however its trunks stand.</summary>
+    /// <param name="described">The planting.</param>
+    /// <param name="kind">Which index.</param>
+    /// <returns>A sentence; an empty text where it can be laid beside chance.</returns>
+    public static string WhyNot(StandDescription described, StandIndexKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(described);
+        return described.Index(kind) is not { Value: not null, Chance: not null } ? $"Cannot tell: {Lack(described, kind)}"
+            : kind == StandIndexKind.SizeDominance && described.Sized.Length == NeighboursAsked + 1 ? "Cannot tell: each of five trunks has all the others for neighbours, however they stand."
+            : "";
+    }
+
     /// <summary>An index and what it tells.</summary>
     /// <param name="described">The planting.</param>
     /// <param name="kind">Which index.</param>
@@ -54,17 +90,13 @@ public static class StandWords
     {
         ArgumentNullException.ThrowIfNull(described);
         var index = described.Index(kind);
-        if (index is not { Value: { } value, Chance: { } chance })
+        if (WhyNot(described, kind) is { Length: > 0 } why)
         {
-            return $"Cannot tell: {WhyNot(described, kind)}";
+            return index.Value is null || index.Chance is null ? why : $"{why} {Rulers(described)}";
         }
 
-        if (kind == StandIndexKind.SizeDominance && described.Sized.Length == NeighboursAsked + 1)
-        {
-            return $"Cannot tell: each of five trunks has all the others for neighbours, however they stand. {Rulers(described)}";
-        }
-
-        var numbers = $"{Name(kind)} is {Say(value)}; chance gives {Say(chance.Low)} to {Say(chance.High)}";
+        var decimals = Decimals(index);
+        var numbers = $"{Name(kind)} is {Value(index)}; chance gives {Say(index.Chance!.Low, decimals)} to {Say(index.Chance.High, decimals)}";
         return $"{Verdict(kind, index.Reading)} {numbers}. {Scale(described, kind)}";
     }
 
@@ -171,7 +203,29 @@ public static class StandWords
         _ => "",
     };
 
-    private static string Say(double value) => value.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>How many decimals tell a value from the limit of chance beyond which it lies: two where that is enough, or where it lies beyond none.</summary>
+    private static int Decimals(StandIndex index)
+    {
+        var limit = index.Reading switch
+        {
+            StandReading.Below => index.Chance!.Low,
+            StandReading.Above => index.Chance!.High,
+            _ => (double?)null,
+        };
+        var decimals = 2;
+        while (limit is { } other && decimals < MostDecimals && Say(index.Value!.Value, decimals) == Say(other, decimals))
+        {
+            decimals++;
+        }
+
+        return decimals;
+    }
+
+    /// <summary>A value at a limit of chance, but for rounding, is that limit: else a limit such as 0.125 could be told as less than what lies at it.</summary>
+    private static double Told(StandIndex index, double value) =>
+        index is { Reading: StandReading.CannotTell, Chance: { } chance } ? Math.Clamp(value, chance.Low, chance.High) : value;
+
+    private static string Say(double value, int decimals = 2) => value.ToString($"F{decimals}", System.Globalization.CultureInfo.InvariantCulture);
 
     private static string Name(StandIndexKind kind) => kind switch
     {
@@ -223,7 +277,7 @@ public static class StandWords
         string[] Names(double share) => [.. described.Sized.Zip(described.Dominance).Where(pair => pair.Second == share).Select(pair => pair.First.Name)];
     }
 
-    private static string WhyNot(StandDescription described, StandIndexKind kind)
+    private static string Lack(StandDescription described, StandIndexKind kind)
     {
         var (stems, sized) = (described.Stems.Length, described.Sized.Length);
         switch (kind)

@@ -12,6 +12,7 @@ internal sealed class StandRow
     private const double AxisRight = 930;
     private const double Ground = 66;
     private const double NumbersFoot = 16;
+    private const double EndGap = 10;
     private const double NameSize = 12;
     private const double NameLine = 15;
     private const double Slant = 12;
@@ -31,20 +32,22 @@ internal sealed class StandRow
     /// <summary>Lays a row out.</summary>
     /// <param name="described">How the planting stands.</param>
     /// <param name="kind">The index.</param>
-    /// <param name="tells">Whether what it means is told in sentences.</param>
+    /// <param name="tells">Whether what it means is told in sentences; why it tells nothing is told either way.</param>
     public StandRow(StandDescription described, StandIndexKind kind, bool tells)
     {
         this.described = described;
         index = described.Index(kind);
         var reach = new[] { index.Value ?? 0, index.Chance?.Percentiles[^1] ?? 0 }.Max();
-        (highest, step) = kind == StandIndexKind.ClarkEvans ? (Math.Max(2, Math.Ceiling(reach * 2) / 2), 0.5) : (Math.Max(1, Math.Ceiling(reach * 4) / 4), 0.25);
+        (highest, step) = kind == StandIndexKind.ClarkEvans ? ScaleOfSpacing(reach) : (Math.Max(1, Math.Ceiling(reach * 4) / 4), 0.25);
         stands = [.. NaturalStand.All.Where(stand => stand.ValueOf(kind) is not null).Select(stand => (stand.Name, stand.ValueOf(kind)!.Value)).OrderBy(stand => stand.Value)];
         if (stands.Length > 0)
         {
             (places, rows) = NameRows.Arrange([.. stands.Select(stand => X(stand.Value))], [.. stands.Select(stand => TextMetrics.ReservedWidth(stand.Name, NameSize, Face.Italic))], AxisLeft - 20, AxisRight + 10);
         }
 
-        told = tells ? DrawnText.Wrapped(DrawnText.Clean(StandWords.Tell(described, kind)), AxisRight - AxisLeft, TextSize, Face.Regular, 6) : [];
+        // What it means may stand in sentences beside the picture; why a row is empty is asked at the row.
+        var sentence = tells ? StandWords.Tell(described, kind) : StandWords.WhyNot(described, kind);
+        told = sentence.Length > 0 ? DrawnText.Wrapped(DrawnText.Clean(sentence), AxisRight - AxisLeft, TextSize, Face.Regular, 6) : [];
     }
 
     /// <summary>How much room it takes from top to bottom.</summary>
@@ -81,6 +84,14 @@ internal sealed class StandRow
         svg.CloseGroup();
     }
 
+    /// <summary>Steps wide enough that the words at both ends stand clear of the next number.</summary>
+    private static (double Highest, double Step) ScaleOfSpacing(double reach)
+    {
+        var whole = Math.Max(2, Math.Ceiling(reach));
+        var step = whole <= 2 ? 0.5 : Math.Ceiling(whole / 5);
+        return (Math.Ceiling(whole / step) * step, step);
+    }
+
     private double X(double value) => AxisLeft + (Math.Clamp(value, 0, highest) / highest * (AxisRight - AxisLeft));
 
     private void WriteAxis(SvgWriter svg, double top)
@@ -99,6 +110,10 @@ internal sealed class StandRow
         {
             svg.Text("gs-number", X(tick * step), top + Ground + NumbersFoot, Plate.SmallText, DrawnLength.Plain(tick * step, 2), TextAnchor.Middle);
         }
+
+        var (least, greatest) = StandWords.Ends(index.Kind);
+        svg.Text("gs-end-name", AxisLeft + EndGap, top + Ground + NumbersFoot, NameSize, least);
+        svg.Text("gs-end-name", AxisRight - EndGap, top + Ground + NumbersFoot, NameSize, greatest, TextAnchor.End);
     }
 
     /// <summary>A blade for each hundredth of what chance gave: they stand close where it often falls. The heavy line on the ground is where nineteen of twenty fall.</summary>
@@ -151,7 +166,7 @@ internal sealed class StandRow
         svg.ClosePath();
         svg.EndPath();
         var isRight = x < AxisRight - 60;
-        svg.Text("gs-value", x + (isRight ? MarkReach + 5 : -MarkReach - 5), y + 5, 15, DrawnLength.Plain(value, 2), isRight ? TextAnchor.Start : TextAnchor.End);
+        svg.Text("gs-value", x + (isRight ? MarkReach + 5 : -MarkReach - 5), y + 5, 15, StandWords.Value(index), isRight ? TextAnchor.Start : TextAnchor.End);
     }
 
     private void WriteStands(SvgWriter svg, double top)

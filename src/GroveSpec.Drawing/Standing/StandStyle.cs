@@ -18,6 +18,7 @@ internal static class StandStyle
         .Rule(".gs-value", "fill:$ink")
         .Rule(".gs-index", "fill:$ink")
         .Rule(".gs-real", "fill:$paper;stroke:$ink;stroke-width:1")
+        .Rule(".gs-end-name", "font-style:italic;fill:$soft")
         .Rule(".gs-thread", "fill:none;stroke:$soft;stroke-width:.6")
         .Rule(".gs-real-name", "font-style:italic;fill:$soft");
 }

@@ -1,4 +1,6 @@
+using GroveSpec.Checks.Standing;
 using GroveSpec.Craft.Stand;
+using GroveSpec.Drawing.Scene;
 using GroveSpec.Drawing.Tests.Front;
 using GroveSpec.Model.States;
 using Xunit;
@@ -66,6 +68,39 @@ public sealed class StandPlateTests
         var described = StandDescription.Of(state);
         Assert.NotEmpty(new PlateReader(StandPlate.Draw(state, described, DrawingOptions.Default)).Of("gs-key"));
         Assert.Empty(new PlateReader(StandPlate.Draw(state, described, DrawingOptions.Default with { TellsFindings = false })).Of("gs-key"));
+    }
+
+    [Fact]
+    public void A_row_that_tells_nothing_says_why_where_sentences_are_told_elsewhere_too()
+    {
+        // Three trunks are too few for four neighbours; of five each has all others for neighbours.
+        Assert.Equal(2, Reasons(3));
+        Assert.Equal(1, Reasons(5));
+        Assert.Equal(0, Reasons(6));
+
+        static int Reasons(int count)
+        {
+            var state = State(count, 3);
+            var reader = new PlateReader(StandPlate.Draw(state, StandDescription.Of(state), DrawingOptions.Default with { TellsFindings = false }));
+            var labels = reader.Labels.ToArray();
+            Assert.All(labels, label => Assert.True(reader.Page.Holds(label.Box) && !labels.Any(other => other != label && other.Box.Grown(-0.1).Overlaps(label.Box)), label.Text));
+            return labels.Count(label => label.Text.StartsWith("Cannot tell: ", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Both_ends_of_each_scale_are_named_beside_their_numbers()
+    {
+        var state = State(9, 3);
+        var labels = new PlateReader(StandPlate.Draw(state, StandDescription.Of(state), DrawingOptions.Default with { TellsFindings = false })).Labels.ToArray();
+        foreach (var kind in Enum.GetValues<StandIndexKind>())
+        {
+            var (least, greatest) = StandWords.Ends(kind);
+            Assert.Contains(labels, end => end.Text == least && labels.Any(number => number.Text == "0" && IsBeside(number.Box, end.Box)));
+            Assert.Contains(labels, end => end.Text == greatest && labels.Any(number => number.Class == "gs-number" && number.Text != "0" && IsBeside(end.Box, number.Box)));
+        }
+
+        static bool IsBeside(Box left, Box right) => right.Left - left.Right is > 0 and < 12 && Math.Abs(left.Bottom - right.Bottom) < 1;
     }
 
     private static PlantingState State(int count, int seed) => Plantings.Scattered(count, seed, 1 + (seed % 12), hasFindings: false).State;
