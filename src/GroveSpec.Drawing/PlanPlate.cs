@@ -47,7 +47,7 @@ public static class PlanPlate
         Plate.Open(
             svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, {layer?.Title ?? "from above"}", layer?.Description ?? PlanWords.Description(subject, numbers, options.Units), layer?.Sheet() ?? PlanStyle.Sheet(), options);
         Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, layer?.Remark ?? PlanWords.Remark(state), options);
-        var labels = new PlanLabels(layout, gaps, marks, options.Units);
+        var labels = new PlanLabels(layout, gaps, marks, options.Units, layer);
         svg.CoarsePaths = true;
         Shore.WriteBed(svg, layout);
         WriteCrowns(svg, layout);

@@ -10,11 +10,13 @@ internal sealed class PlanLabels
     private const double GapText = 12;
     private const double CaptionText = 15;
     private const double CaptionLine = 17;
+    private const double BeyondMark = 2;
     private const double SteepestLine = 50;
     private readonly PlanLayout layout;
     private readonly List<GapLine> gaps;
     private readonly List<FindingMark> marks;
     private readonly string unit;
+    private readonly PlanLayer? layer;
     private readonly List<(int Label, FindingMark Mark)> askedMarks = [];
     private readonly List<(int Label, DrawnTrunk Trunk, string Shown, string Whole)> askedNames = [];
     private readonly List<(int Label, GapLine Gap, string Text, double Turn)> askedGaps = [];
@@ -29,9 +31,11 @@ internal sealed class PlanLabels
     /// <param name="gaps">Its gaps; those under a rod are moved beside it.</param>
     /// <param name="marks">Its findings' strokes.</param>
     /// <param name="units">The units that are read.</param>
-    public PlanLabels(PlanLayout layout, List<GapLine> gaps, List<FindingMark> marks, UnitSystem units)
+    /// <param name="layer">What the plan carries besides; null for nothing.</param>
+    public PlanLabels(PlanLayout layout, List<GapLine> gaps, List<FindingMark> marks, UnitSystem units, PlanLayer? layer)
     {
         this.layout = layout;
+        this.layer = layer;
         this.gaps = gaps;
         this.marks = marks;
         unit = DrawnLength.UnitFor(Length.FromMillimetres(Math.Min(1e9, layout.Extents.Width / layout.Scale)), units);
@@ -250,16 +254,23 @@ internal sealed class PlanLabels
             var shown = DrawnText.Shortened(whole, nameSize * (named.Length > 30 ? 11 : 14), nameSize, Face.Italic);
             var width = TextMetrics.ReservedWidth(shown, nameSize, Face.Italic) + 6;
             var height = nameSize * (TextMetrics.Ascent + TextMetrics.Descent);
+            var reach = Math.Max(trunk.FlareRadius, layer?.ReachOf(trunk) ?? 0);
+            var candidates = LabelRequest.Around(trunk.X, trunk.Y, trunk.FlareRadius, width, height);
+            if (reach > trunk.FlareRadius)
+            {
+                candidates.AddRange(LabelRequest.Around(trunk.X, trunk.Y, reach, width, height).Select(place => place with { Cost = place.Cost + BeyondMark }));
+            }
+
             askedNames.Add((Placer.Ask(new LabelRequest
             {
                 Width = width,
                 Height = height,
                 AnchorX = trunk.X,
                 AnchorY = trunk.Y,
-                Reach = trunk.FlareRadius,
+                Reach = reach,
                 Turn = 1,
                 IsRequired = isRequired,
-                Candidates = LabelRequest.Around(trunk.X, trunk.Y, trunk.FlareRadius, width, height),
+                Candidates = candidates,
             }), trunk, shown, whole));
         }
     }

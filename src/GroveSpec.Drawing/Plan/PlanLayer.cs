@@ -31,6 +31,11 @@ internal abstract class PlanLayer
     /// <returns>Here always false.</returns>
     public virtual bool StandsBeside(TrunkState trunk) => false;
 
+    /// <summary>How far what is drawn round a trunk reaches, so that its name may stand beyond.</summary>
+    /// <param name="trunk">The trunk.</param>
+    /// <returns>Pixels from its centre; here always 0.</returns>
+    public virtual double ReachOf(DrawnTrunk trunk) => 0;
+
     /// <summary>Whether gaps between neighbours are drawn besides.</summary>
     public virtual bool ShowsGaps => true;
 

@@ -11,6 +11,7 @@ namespace GroveSpec.Drawing.Surveying;
 internal sealed class SurveyLayer : PlanLayer
 {
     private const double ApartRoom = 76;
+    private const double CostOfEllipse = 30;
     private const double ControlReach = 4.5;
     private const double Seen = 14;
     private const double LargestEllipse = 34;
@@ -21,8 +22,9 @@ internal sealed class SurveyLayer : PlanLayer
     private readonly UnitSystem units;
     private readonly HashSet<string> known;
     private readonly HashSet<string> beside;
-    private SurveyLines? lines;
+    private readonly SurveyLines lines;
     private readonly double scale;
+    private readonly bool tells;
 
     /// <summary>Prepares the layer.</summary>
     /// <param name="plan">The plan.</param>
@@ -34,7 +36,9 @@ internal sealed class SurveyLayer : PlanLayer
         known = [.. survey.Trunks.Where(trunk => trunk.Kind == SurveyedPlaceKind.Known).Select(trunk => trunk.Name)];
         Sentences = [.. new[] { SurveyWords.NothingSought(survey) }.Concat(SurveyWords.Notes(survey, units)).Where(said => said.Length > 0)];
         beside = [.. plan.Apart.SelectMany(part => part).Select(trunk => trunk.Name)];
-        scale = PlanLayout.Of(plan.State, options, this).Scale;
+        var layout = PlanLayout.Of(plan.State, options, this);
+        (scale, tells) = (layout.Scale, options.TellsFindings);
+        lines = new SurveyLines(layout, survey, plan, units);
     }
 
     /// <inheritdoc/>
@@ -71,7 +75,27 @@ internal sealed class SurveyLayer : PlanLayer
                 said.Add($"A place lies within its ellipse in 95 of 100 cases; {(Factor == 1 ? "ellipses are drawn to scale" : $"ellipses are drawn {Factor} times as large as they are")}.");
             }
 
-            said.Add($"Lines are readings with what was read, in {(units == UnitSystem.Inch ? "inches" : "mm")}; one in dots and dashes does not fit, or may not; a dashed one is to be read next.");
+            if (lines.Shows(ReadingLineKind.Fits) || lines.Shows(ReadingLineKind.Off))
+            {
+                said.Add($"Lines are readings; on them, where there is room, stands what was read, in {(units == UnitSystem.Inch ? "inches" : "mm")}.");
+            }
+
+            if (lines.Shows(ReadingLineKind.Off))
+            {
+                said.Add("A line in dots and dashes does not fit, or may not.");
+            }
+
+            if (lines.Shows(ReadingLineKind.Next))
+            {
+                said.Add("A dashed line is to be read next.");
+            }
+
+            // A line needs two places; what is to be read to a trunk without one would be told nowhere.
+            if (!tells && !lines.ShowsAllOfNext)
+            {
+                said.Add(SurveyWords.Next(survey.Next, units));
+            }
+
             if (!plan.Others.IsEmpty)
             {
                 said.Add("A broken ring tied to a trunk by dots is the other place where it may stand.");
@@ -109,6 +133,10 @@ internal sealed class SurveyLayer : PlanLayer
     public override bool Explains(TrunkState trunk) => plan.Others.Contains(trunk);
 
     /// <inheritdoc/>
+    public override double ReachOf(DrawnTrunk trunk) =>
+        plan.Ellipses.Where(one => ReferenceEquals(one.Trunk, trunk.State)).Select(one => one.Ellipse.HalfLong.Millimetres * scale * Factor).FirstOrDefault();
+
+    /// <inheritdoc/>
     public override StyleSheet Sheet() => SurveyStyle.Sheet();
 
     /// <inheritdoc/>
@@ -120,7 +148,7 @@ internal sealed class SurveyLayer : PlanLayer
             svg.Rectangle("gs-apart", drawn.Aggregate((one, other) => one.With(other)));
         }
 
-        Lines(layout).WriteBelow(svg);
+        lines.WriteBelow(svg);
     }
 
     /// <inheritdoc/>
@@ -128,11 +156,15 @@ internal sealed class SurveyLayer : PlanLayer
     {
         foreach (var (trunk, ellipse) in plan.Ellipses)
         {
-            var (x, y) = OnPage(layout, trunk);
-            placer.Obstacles.AvoidDisc(x, y, Math.Min(LargestEllipse, ellipse.HalfLong.Millimetres * layout.Scale * Factor), 9);
+            var outline = Outline(layout, trunk, ellipse, 16);
+            for (var corner = 0; corner < outline.Length; corner++)
+            {
+                var (from, to) = (outline[corner], outline[(corner + 1) % outline.Length]);
+                placer.Obstacles.AvoidLine(from.X, from.Y, to.X, to.Y, CostOfEllipse);
+            }
         }
 
-        Lines(layout).Ask(placer);
+        lines.Ask(placer);
     }
 
     /// <inheritdoc/>
@@ -160,34 +192,35 @@ internal sealed class SurveyLayer : PlanLayer
             svg.EndPath();
         }
 
-        Lines(layout).WriteLabels(svg, labels);
+        lines.WriteLabels(svg, labels);
     }
-
-    private SurveyLines Lines(PlanLayout layout) => lines ??= new SurveyLines(layout, survey, plan, units);
 
     private static (double X, double Y) OnPage(PlanLayout layout, TrunkState trunk) => (layout.ToX(trunk.Place!.Value.X.Millimetres), layout.ToY(trunk.Place!.Value.Y.Millimetres));
 
     private void WriteEllipse(SvgWriter svg, PlanLayout layout, TrunkState trunk, ErrorEllipse ellipse)
     {
-        const int Pieces = 48;
-        var (x, y) = OnPage(layout, trunk);
-        var (along, across) = (ellipse.HalfLong.Millimetres * layout.Scale * Factor, ellipse.HalfShort.Millimetres * layout.Scale * Factor);
         svg.BeginPath("gs-ellipse", trunk.Trunk.Origin.Id);
-        for (var piece = 0; piece < Pieces; piece++)
+        var outline = Outline(layout, trunk, ellipse, 48);
+        svg.MoveTo(outline[0].X, outline[0].Y);
+        foreach (var (x, y) in outline[1..])
         {
-            var (sine, cosine) = Math.SinCos(piece * Math.Tau / Pieces);
-            var (right, back) = ((along * cosine * ellipse.Toward.Rightward) + (across * sine * ellipse.Toward.Backward), (along * cosine * ellipse.Toward.Backward) - (across * sine * ellipse.Toward.Rightward));
-            if (piece == 0)
-            {
-                svg.MoveTo(x + right, y - back);
-            }
-            else
-            {
-                svg.LineTo(x + right, y - back);
-            }
+            svg.LineTo(x, y);
         }
 
         svg.ClosePath();
         svg.EndPath();
+    }
+
+    private (double X, double Y)[] Outline(PlanLayout layout, TrunkState trunk, ErrorEllipse ellipse, int corners)
+    {
+        var (x, y) = OnPage(layout, trunk);
+        var (along, across) = (ellipse.HalfLong.Millimetres * layout.Scale * Factor, ellipse.HalfShort.Millimetres * layout.Scale * Factor);
+        return [.. Enumerable.Range(0, corners).Select(corner =>
+        {
+            var (sine, cosine) = Math.SinCos(corner * Math.Tau / corners);
+            var right = (along * cosine * ellipse.Toward.Rightward) + (across * sine * ellipse.Toward.Backward);
+            var back = (along * cosine * ellipse.Toward.Backward) - (across * sine * ellipse.Toward.Rightward);
+            return (x + right, y - back);
+        })];
     }
 }

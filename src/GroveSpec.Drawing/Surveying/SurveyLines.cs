@@ -9,7 +9,17 @@ namespace GroveSpec.Drawing.Surveying;
 internal sealed class SurveyLines
 {
     private const double TextSize = 12;
-    private const double NextBeside = 5;
+    private const double TextHeight = TextSize * (TextMetrics.Ascent + TextMetrics.Descent);
+
+    // A length stands on its line and along it, so that a line across it is not taken for its own; one that runs much the same way
+    // stays this far from it, so that nobody has to ask which is meant.
+    private const double ClearOfOthers = (TextHeight / 2) + 2;
+
+    private static readonly double SineOfMuchTheSameWay = Math.Sin(30 * Math.PI / 180);
+
+    // Among more lines than these no length could be told from its neighbours.
+    private const int MostLengths = 400;
+    private const double CostOfDoubt = 8;
 
     private readonly List<ReadingLine> drawn = [];
     private readonly List<(int Label, ReadingLine Line)> asked = [];
@@ -30,15 +40,17 @@ internal sealed class SurveyLines
         foreach (var judged in survey.Readings)
         {
             var isOff = judged.Kind is SurveyedReadingKind.LeftOut or SurveyedReadingKind.MayBeOff or SurveyedReadingKind.AgainstPlaces;
-            Add(judged.Reading.From, judged.Reading.To, isOff ? LineKind.Off : LineKind.Fits, Label(judged, units), judged.Reading.Origin.Id);
+            Add(judged.Reading.From, judged.Reading.To, isOff ? ReadingLineKind.Off : ReadingLineKind.Fits, Label(judged, units), judged.Reading.Origin.Id);
         }
 
         foreach (var to in survey.Next?.To ?? [])
         {
-            Add(survey.Next!.From, to, LineKind.Next, "read next", null);
+            Add(survey.Next!.From, to, ReadingLineKind.Next, "read next", null);
         }
 
-        void Add(string from, string to, LineKind kind, string text, string? origin)
+        ShowsAllOfNext = drawn.Count(line => line.Kind == ReadingLineKind.Next) == (survey.Next?.To.Length ?? 0);
+
+        void Add(string from, string to, ReadingLineKind kind, string text, string? origin)
         {
             if (from != to && trunks.TryGetValue(from, out var one) && trunks.TryGetValue(to, out var other))
             {
@@ -47,12 +59,13 @@ internal sealed class SurveyLines
         }
     }
 
-    private enum LineKind
-    {
-        Fits,
-        Off,
-        Next,
-    }
+    /// <summary>Whether every line is drawn of what is to be read next; so it is where nothing is.</summary>
+    public bool ShowsAllOfNext { get; }
+
+    /// <summary>Whether a line of some kind is drawn.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <returns>True where one is.</returns>
+    public bool Shows(ReadingLineKind kind) => drawn.Exists(line => line.Kind == kind);
 
     /// <summary>Writes the lines.</summary>
     /// <param name="svg">Where to.</param>
@@ -61,7 +74,7 @@ internal sealed class SurveyLines
         foreach (var line in drawn)
         {
             var (from, to) = (line.At(0, 0), line.At(1, 0));
-            svg.Line(line.Kind switch { LineKind.Off => "gs-reading-off", LineKind.Next => "gs-reading-next", _ => "gs-reading" }, from.X, from.Y, to.X, to.Y, line.Origin);
+            svg.Line(line.Kind switch { ReadingLineKind.Off => "gs-reading-off", ReadingLineKind.Next => "gs-reading-next", _ => "gs-reading" }, from.X, from.Y, to.X, to.Y, line.Origin);
         }
     }
 
@@ -74,19 +87,23 @@ internal sealed class SurveyLines
         {
             var (from, to) = (line.At(0, 0), line.At(1, 0));
             placer.Obstacles.AvoidLine(from.X, from.Y, to.X, to.Y, 6);
-            var width = TextMetrics.ReservedWidth(line.Text, TextSize, line.Kind == LineKind.Next ? Face.Italic : Face.Regular) + 4;
-            const double Height = TextSize * (TextMetrics.Ascent + TextMetrics.Descent);
+        }
+
+        foreach (var line in drawn.Where(line => line.MustBeTold || drawn.Count <= MostLengths))
+        {
+            var width = TextMetrics.ReservedWidth(line.Text, TextSize, line.Kind == ReadingLineKind.Next ? Face.Italic : Face.Regular) + 4;
+            var (sine, cosine) = Math.SinCos(line.TurnDegrees * Math.PI / 180);
             var middle = line.At(0.5, 0);
             asked.Add((placer.Ask(new LabelRequest
             {
-                Width = width,
-                Height = Height,
+                Width = (Math.Abs(cosine) * width) + (Math.Abs(sine) * TextHeight),
+                Height = (Math.Abs(sine) * width) + (Math.Abs(cosine) * TextHeight),
                 AnchorX = middle.X,
                 AnchorY = middle.Y,
                 Reach = 20,
-                Turn = line.Kind == LineKind.Fits ? 3 : 1,
-                IsRequired = line.Kind != LineKind.Fits,
-                Candidates = line.Places(width, Height),
+                Turn = line.MustBeTold ? 1 : 3,
+                IsRequired = line.MustBeTold,
+                Candidates = line.MustBeTold ? PlacesBeside(line, width) : PlacesOn(line, width),
             }), line));
         }
     }
@@ -98,12 +115,82 @@ internal sealed class SurveyLines
     {
         foreach (var (label, line) in asked)
         {
-            if (labels.PlaceOf(label) is { } place)
+            if (labels.PlaceOf(label) is not { } place)
             {
-                var cls = line.Kind switch { LineKind.Off => "gs-misfit", LineKind.Next => "gs-next", _ => "gs-reading-length" };
-                svg.Text(cls, place.Box.CentreX, place.Box.CentreY + (TextSize * 0.255), TextSize, line.Text, TextAnchor.Middle, line.Origin);
+                continue;
+            }
+
+            if (place.Candidate < 0)
+            {
+                var (fromX, fromY) = line.At(0.5, 0);
+                svg.Line("gs-leader", fromX, fromY, Math.Clamp(fromX, place.Box.Left + 2, place.Box.Right - 2), Math.Clamp(fromY, place.Box.Top + 2, place.Box.Bottom - 2));
+            }
+
+            // The baseline runs below the middle of the box by the half of a numeral's height.
+            var (sine, cosine) = Math.SinCos(line.TurnDegrees * Math.PI / 180);
+            const double Drop = TextSize * 0.255;
+            var cls = line.Kind switch { ReadingLineKind.Off => "gs-misfit", ReadingLineKind.Next => "gs-next", _ => "gs-reading-length" };
+            svg.Text(cls, place.Box.CentreX - (sine * Drop), place.Box.CentreY + (cosine * Drop), TextSize, line.Text, TextAnchor.Middle, line.Origin, line.TurnDegrees);
+        }
+    }
+
+    /// <summary>Where a length can stand on its line: nowhere where a line comes near that runs much the same way.</summary>
+    private List<LabelCandidate> PlacesOn(ReadingLine line, double width)
+    {
+        var places = new List<LabelCandidate>();
+        foreach (var share in (ReadOnlySpan<double>)[0.5, 0.44, 0.56, 0.38, 0.62, 0.32, 0.68, 0.26, 0.74, 0.2, 0.8, 0.14, 0.86, 0.08, 0.92])
+        {
+            var (x, y) = line.At(share, 0);
+            if (line.Holds(share, width) && !IsNearOthers(line, x, y, width))
+            {
+                places.Add(new LabelCandidate(x, y, Math.Abs(share - 0.5) * 12));
             }
         }
+
+        return places;
+    }
+
+    /// <summary>Where what must be told can stand upright beside its line, rather where no other line comes near.</summary>
+    private List<LabelCandidate> PlacesBeside(ReadingLine line, double width)
+    {
+        var places = new List<LabelCandidate>();
+        foreach (var share in (ReadOnlySpan<double>)[0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8])
+        {
+            foreach (var side in (ReadOnlySpan<double>)[1, -1])
+            {
+                for (var step = 0; step < 2; step++)
+                {
+                    var (x, y) = line.At(share, side * (line.Clearance(width, TextHeight) + (step * 6)));
+                    places.Add(new LabelCandidate(x, y, (Math.Abs(share - 0.5) * 12) + (step * 3) + (IsNearOthers(line, x, y, width) ? CostOfDoubt : 0)));
+                }
+            }
+        }
+
+        return places;
+    }
+
+    private bool IsNearOthers(ReadingLine line, double x, double y, double width)
+    {
+        const int Looks = 2;
+        var (sine, cosine) = Math.SinCos(line.TurnDegrees * Math.PI / 180);
+        foreach (var other in drawn)
+        {
+            if (other == line || (!line.MustBeTold && line.SineTo(other) > SineOfMuchTheSameWay))
+            {
+                continue;
+            }
+
+            for (var look = -Looks; look <= Looks; look++)
+            {
+                var along = width / 2 * look / Looks;
+                if (other.DistanceFrom(x + (cosine * along), y + (sine * along)) < ClearOfOthers)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     private static string Label(SurveyedReading judged, UnitSystem units)
@@ -119,47 +206,4 @@ internal sealed class SurveyLines
     }
 
     private static string Bare(Length length, UnitSystem units) => units == UnitSystem.Inch ? DrawnLength.Plain(length.Inches, 2) : DrawnLength.Plain(length.Millimetres, 1);
-
-    private sealed class ReadingLine(DrawnTrunk one, DrawnTrunk other, LineKind kind, string text, string? origin)
-    {
-        public LineKind Kind => kind;
-
-        public string Text => text;
-
-        public string? Origin => origin;
-
-        /// <summary>A place along the line, from the edge of one trunk to that of the other.</summary>
-        public (double X, double Y) At(double share, double beside)
-        {
-            var (x, y) = (other.X - one.X, other.Y - one.Y);
-            var length = Math.Max(1e-9, Math.Sqrt((x * x) + (y * y)));
-            var (first, last) = (Math.Min(0.4, one.FlareRadius / length), 1 - Math.Min(0.4, other.FlareRadius / length));
-            var along = first + ((last - first) * share);
-
-            // What is read again runs beside its first reading.
-            var off = beside + (kind == LineKind.Next ? NextBeside : 0);
-            return (one.X + (x * along) + (y / length * off), one.Y + (y * along) - (x / length * off));
-        }
-
-        public List<LabelCandidate> Places(double width, double height)
-        {
-            var (x, y) = (other.X - one.X, other.Y - one.Y);
-            var length = Math.Max(1e-9, Math.Sqrt((x * x) + (y * y)));
-            var clear = (Math.Abs(y) / length * width / 2) + (Math.Abs(x) / length * height / 2) + 1;
-            var places = new List<LabelCandidate>();
-            foreach (var share in (ReadOnlySpan<double>)[0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8])
-            {
-                foreach (var side in (ReadOnlySpan<double>)[1, -1])
-                {
-                    for (var step = 0; step < 2; step++)
-                    {
-                        var place = At(share, side * (clear + (step * 6)));
-                        places.Add(new LabelCandidate(place.X, place.Y, (Math.Abs(share - 0.5) * 12) + (step * 3)));
-                    }
-                }
-            }
-
-            return places;
-        }
-    }
 }

@@ -14,7 +14,7 @@ internal static class SurveyStyle
         .Rule(".gs-reading", "fill:none;stroke:$soft;stroke-width:.7")
         .Rule(".gs-reading-off", "fill:none;stroke:$attention;stroke-width:1.4;stroke-dasharray:14 4 2 4")
         .Rule(".gs-reading-next", "fill:none;stroke:$ink;stroke-width:1.4;stroke-dasharray:5 4")
-        .Rule(".gs-reading-length", $"fill:$soft;{Halo}")
+        .Rule(".gs-reading-length", $"fill:$soft;{Halo};stroke-width:5")
         .Rule(".gs-misfit", $"fill:$attention;{Halo}")
         .Rule(".gs-next", $"font-style:italic;fill:$ink;{Halo}")
         .Rule(".gs-ellipse", "fill:none;stroke:$ink;stroke-width:1")

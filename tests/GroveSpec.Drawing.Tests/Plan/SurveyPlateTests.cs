@@ -1,3 +1,6 @@
+using System.Globalization;
+using System.Xml.Linq;
+using GroveSpec.Checks.Surveying;
 using GroveSpec.Craft.Survey;
 using GroveSpec.Drawing.Tests.Front;
 using GroveSpec.Model;
@@ -74,6 +77,125 @@ public sealed class SurveyPlateTests
         var reader = new PlateReader(SurveyPlate.Draw(state, TapeSurvey.Of(state), DrawingOptions.Default));
         var frame = double.Parse(Assert.Single(reader.Of("gs-apart")).Attribute("x")!.Value, System.Globalization.CultureInfo.InvariantCulture);
         Assert.True(PlateReader.Pieces(Assert.Single(reader.Of("gs-ground")).Attribute("d")!.Value).Max(piece => piece.ToX) < frame);
+    }
+
+    [Fact]
+    public void The_note_explains_what_is_drawn_and_nothing_else()
+    {
+        var (read, off, next) = (0, 0, 0);
+        for (var seed = 1; seed <= 40; seed++)
+        {
+            // The last without any reading.
+            var state = seed < 40 ? Surveyed(seed) : WithTapes(Surveyed(1), [], []);
+            var reader = new PlateReader(SurveyPlate.Draw(state, TapeSurvey.Of(state), DrawingOptions.Default with { TellsFindings = false }));
+            var note = string.Join(' ', reader.Labels.Where(label => label.Class == "gs-remark").Select(label => label.Text));
+            Assert.Equal(reader.Of("gs-reading").Any() || reader.Of("gs-reading-off").Any(), note.Contains("Lines are readings", StringComparison.Ordinal));
+            Assert.Equal(reader.Of("gs-reading-off").Any(), note.Contains("in dots and dashes", StringComparison.Ordinal));
+            Assert.Equal(reader.Of("gs-reading-next").Any(), note.Contains("A dashed line is to be read next", StringComparison.Ordinal));
+            Assert.Equal(reader.Of("gs-control").Any(), note.Contains("A triangle", StringComparison.Ordinal));
+            Assert.Equal(reader.Of("gs-ellipse").Any(), note.Contains("within its ellipse", StringComparison.Ordinal));
+            Assert.Equal(reader.Of("gs-either").Any(), note.Contains("the other place where it may stand", StringComparison.Ordinal));
+            Assert.Equal(reader.Of("gs-apart").Any(), note.Contains("stands in a frame", StringComparison.Ordinal));
+            read += reader.Of("gs-reading").Any() ? 1 : 0;
+            off += reader.Of("gs-reading-off").Any() ? 1 : 0;
+            next += reader.Of("gs-reading-next").Any() ? 1 : 0;
+        }
+
+        Assert.True(read is > 5 and < 40 && off is > 3 and < 37 && next is > 3 and < 37, $"{read} with readings, {off} with misfits, {next} with a next one");
+    }
+
+    [Fact]
+    public void What_to_read_next_is_told_in_words_where_a_line_cannot_show_it()
+    {
+        var all = Plantings.Scattered(6, 5, hasFindings: false).State;
+        string[] names = [.. all.Trunks.Select(trunk => trunk.Name)];
+        var state = WithTapes(all, names[..4], [(names[4], names[0], Distance(all, 4, 0))]);
+        var survey = TapeSurvey.Of(state);
+        Assert.NotNull(survey.Next);
+        var told = SurveyWords.Next(survey.Next, UnitSystem.Metric);
+        var unplaced = TapeSurvey.Of(state).Trunks.Where(trunk => trunk.Place is null).Select(trunk => trunk.Name).ToList();
+        Assert.Contains(survey.Next.To.Append(survey.Next.From), unplaced.Contains);
+        Assert.Contains(told, Written(state, tells: false), StringComparison.Ordinal);
+        Assert.Single(System.Text.RegularExpressions.Regex.Matches(Written(state, tells: true), System.Text.RegularExpressions.Regex.Escape(told)));
+
+        // All from all: every place is found, and a line shows what is to be read next.
+        var found = WithTapes(all, names[..3], [.. Enumerable.Range(3, 3).SelectMany(one => Enumerable.Range(0, 2).Select(other => (names[one], names[other], Distance(all, one, other))))]);
+        Assert.NotNull(TapeSurvey.Of(found).Next);
+        Assert.Contains("A dashed line is to be read next", Written(found, tells: false), StringComparison.Ordinal);
+        Assert.DoesNotContain("Next, read", Written(found, tells: false), StringComparison.Ordinal);
+
+        static string Written(PlantingState state, bool tells) => string.Join(' ', new PlateReader(SurveyPlate.Draw(state, TapeSurvey.Of(state), DrawingOptions.Default with { TellsFindings = tells })).Labels.Select(label => label.Text));
+    }
+
+    [Fact]
+    public void A_length_stands_on_its_own_line_and_along_it_and_no_line_comes_near_that_runs_that_way()
+    {
+        var written = 0;
+        for (var seed = 1; seed <= 20; seed++)
+        {
+            var all = Plantings.Scattered(seed == 1 ? 40 : 6 + seed, seed, hasFindings: false).State;
+            string[] names = [.. all.Trunks.Select(trunk => trunk.Name)];
+
+            // Each to the three that stand nearest before it in the file, and to the first: some 120 readings in the first planting.
+            var state = WithTapes(all, names[..3], [.. Enumerable.Range(3, names.Length - 3).SelectMany(one => Enumerable.Range(0, one).OrderBy(other => Distance(all, one, other)).Take(3).Append(0).Distinct().Select(other => (names[one], names[other], Distance(all, one, other))))]);
+            var reader = new PlateReader(SurveyPlate.Draw(state, TapeSurvey.Of(state), DrawingOptions.Default));
+            var lines = reader.Of("gs-reading").Concat(reader.Of("gs-reading-next")).Select(line => (Id: line.Attribute("data-origin")?.Value, Run: Assert.Single(PlateReader.Pieces(line.Attribute("d")!.Value)))).ToArray();
+            Assert.True(seed > 1 || lines.Length > 100, $"{lines.Length} lines");
+            foreach (var length in reader.Of("gs-reading-length"))
+            {
+                var (x, y, along) = Middle(length);
+                var own = Assert.Single(lines, line => line.Id == length.Attribute("data-origin")!.Value);
+                var slope = Math.Atan2(own.Run.ToY - own.Run.FromY, own.Run.ToX - own.Run.FromX);
+                Assert.True(Math.Abs(Math.Sin(slope - along)) < 0.01, $"seed {seed}: {length.Value} is not along its line");
+                Assert.True(Away(own.Run, x, y) < 0.5, $"seed {seed}: {length.Value} is {Away(own.Run, x, y)} px from its line");
+                var alike = lines.Where(line => line != own && Math.Abs(Math.Sin(Math.Atan2(line.Run.ToY - line.Run.FromY, line.Run.ToX - line.Run.FromX) - along)) < 0.49);
+                Assert.All(alike, line => Assert.True(Away(line.Run, x, y) > 8, $"seed {seed}: {length.Value} could belong to another line"));
+                written++;
+            }
+        }
+
+        Assert.True(written > 150, $"{written} lengths");
+
+        static double Number(XElement element, string name) => double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);
+
+        static (double X, double Y, double Turn) Middle(XElement text)
+        {
+            var turn = text.Attribute("transform")?.Value.Split(' ', '(', ')');
+            var (x, y, along) = turn is null ? (Number(text, "x"), Number(text, "y"), 0) : (double.Parse(turn[1], CultureInfo.InvariantCulture), double.Parse(turn[2], CultureInfo.InvariantCulture), double.Parse(turn[5], CultureInfo.InvariantCulture) * Math.PI / 180);
+
+            // From the baseline up by half a numeral.
+            return (x + (Math.Sin(along) * 3), y - (Math.Cos(along) * 3), along);
+        }
+
+        static double Away((double FromX, double FromY, double ToX, double ToY) line, double x, double y)
+        {
+            var (fromX, fromY, toX, toY) = line;
+            var (runX, runY) = (toX - fromX, toY - fromY);
+            var share = Math.Clamp((((x - fromX) * runX) + ((y - fromY) * runY)) / ((runX * runX) + (runY * runY)), 0, 1);
+            return Math.Sqrt(Math.Pow(x - fromX - (share * runX), 2) + Math.Pow(y - fromY - (share * runY), 2));
+        }
+    }
+
+    [Fact]
+    public void No_ellipse_runs_through_a_name()
+    {
+        var (names, crossed) = (0, new List<string>());
+        for (var seed = 1; seed <= 60; seed++)
+        {
+            var state = Surveyed(seed);
+            var reader = new PlateReader(SurveyPlate.Draw(state, TapeSurvey.Of(state), DrawingOptions.Default));
+            var pieces = reader.Of("gs-ellipse").SelectMany(ellipse => PlateReader.Pieces(ellipse.Attribute("d")!.Value)).ToArray();
+            foreach (var name in reader.Labels.Where(label => label.Class == "gs-name"))
+            {
+                names++;
+                if (pieces.Any(piece => name.Box.Grown(-2).LengthInside(piece.FromX, piece.FromY, piece.ToX, piece.ToY) > 0))
+                {
+                    crossed.Add($"{seed}: {name.Text}");
+                }
+            }
+        }
+
+        Assert.True(names > 300 && crossed.Count == 0, $"{crossed.Count} of {names}: {string.Join(", ", crossed)}");
     }
 
     /// <summary>Some trunks keep their places, the others are read to some, now and then with a mistake, and now and then only to each other.</summary>
