@@ -7,28 +7,28 @@ namespace GroveSpec.Craft.Moving;
 /// <content>Trunks that nearer ones hide. The definition is that of <see cref="Occlusion"/>.</content>
 public sealed partial class LooseStand
 {
+    /// <summary>Whether one is hidden where those that the trunk shifted last covers are known.</summary>
+    private bool IsHiddenNow(int trunk, ulong covered) => trunk == lastShifted || (covered >> trunk & 1) != 0 || rest is null
+        ? IsHidden(trunk)
+        : rest.IsHidden(this, distance, trunk);
+
     /// <summary>Whether nearer trunks cover so much of one; the share is of its width that their covers take up together.</summary>
-    private bool IsHidden(int trunk)
+    /// <param name="trunk">The one, seen before as all others are.</param>
+    /// <returns>True when it counts as hidden.</returns>
+    internal bool IsHidden(int trunk)
     {
-        if (!isMeasured[trunk] || double.IsNaN(across[trunk]))
+        var covering = Overlapping(trunk).Covering;
+        if (covering == 0)
         {
             return false;
         }
 
         var count = 0;
-        for (var rest = Overlapping(trunk); rest != 0; rest &= rest - 1)
+        for (; covering != 0; covering &= covering - 1)
         {
-            var other = BitOperations.TrailingZeroCount(rest);
-            if (other != trunk && Covers(other, trunk))
-            {
-                starts[count] = Math.Max(left[other], left[trunk]);
-                ends[count++] = Math.Min(right[other], right[trunk]);
-            }
-        }
-
-        if (count == 0)
-        {
-            return false;
+            var other = BitOperations.TrailingZeroCount(covering);
+            starts[count] = Math.Max(left[other], left[trunk]);
+            ends[count++] = Math.Min(right[other], right[trunk]);
         }
 
         if (count > 1)
@@ -49,32 +49,27 @@ public sealed partial class LooseStand
     private ulong CoveringOf(int trunk)
     {
         See();
-        var covering = 0UL;
-        for (var other = 0; other < Count; other++)
-        {
-            covering |= other != trunk && Covers(other, trunk) ? 1UL << other : 0;
-        }
-
-        return covering;
+        return Overlapping(trunk).Covering;
     }
 
-    /// <summary>The trunks that are seen over or behind a part of one, it included, as a set.</summary>
-    private ulong Overlapping(int trunk)
+    /// <summary>The trunks that cover a part of one, and those of which it covers a part; of two equally near ones the first covers the other. Who has no known width covers none, nor is covered.</summary>
+    private (ulong Covering, ulong Covered) Overlapping(int trunk)
     {
-        Vector256<double> from = Vector256.Create(left[trunk]), to = Vector256.Create(right[trunk]);
-        var overlapping = 0UL;
-        for (var place = 0; place < left.Length; place += 4)
+        Vector128<double> from = Vector128.Create(left[trunk]), to = Vector128.Create(right[trunk]), own = Vector128.Create(power[trunk]);
+        ulong nearer = 0, farther = 0, same = 0;
+        for (var place = 0; place < left.Length; place += 2)
         {
-            var isOver = Vector256.LessThan(Vector256.Create(left.AsSpan(place)), to) & Vector256.GreaterThan(Vector256.Create(right.AsSpan(place)), from);
-            overlapping |= (ulong)isOver.ExtractMostSignificantBits() << place;
+            var isOver = Vector128.LessThan(Vector128.Create(left.AsSpan(place)), to) & Vector128.GreaterThan(Vector128.Create(right.AsSpan(place)), from);
+            if (isOver != Vector128<double>.Zero)
+            {
+                var other = Vector128.Create(power.AsSpan(place));
+                nearer |= (ulong)(isOver & Vector128.LessThan(other, own)).ExtractMostSignificantBits() << place;
+                farther |= (ulong)(isOver & Vector128.GreaterThan(other, own)).ExtractMostSignificantBits() << place;
+                same |= (ulong)(isOver & Vector128.Equals(other, own)).ExtractMostSignificantBits() << place;
+            }
         }
 
-        return overlapping;
-    }
-
-    private bool Covers(int other, int trunk)
-    {
-        return isMeasured[other] && !double.IsNaN(across[other]) && left[other] < right[trunk] && right[other] > left[trunk]
-            && (power[other] != power[trunk] ? power[other] < power[trunk] : other < trunk);
+        var before = (1UL << trunk) - 1;
+        return (nearer | (same & before), farther | (same & ~before & ~(1UL << trunk)));
     }
 }

@@ -1,6 +1,5 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 using GroveSpec.Craft.Composition;
 
 namespace GroveSpec.Craft.Moving;
@@ -11,50 +10,75 @@ public sealed partial class LooseStand
     private double reachSquare;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private double SquareOf(int one, int other) => square[(one * Count) + other];
-
-    /// <summary>The distances from one trunk to all, which are kept as trunks are shifted, since they are asked for far more often.</summary>
-    private void MeasureFrom(int trunk)
+    private double SquareOf(int one, int other)
     {
-        for (var other = 0; other < Count; other++)
-        {
-            double dx = x[trunk] - x[other], dy = y[trunk] - y[other];
-            square[(trunk * Count) + other] = square[(other * Count) + trunk] = (dx * dx) + (dy * dy);
-        }
+        double dx = x[one] - x[other], dy = y[one] - y[other];
+        return (dx * dx) + (dy * dy);
     }
 
-    /// <summary>Finds out who is whose neighbour.</summary>
-    private void Measure()
+    /// <summary>The ways to the nearest: what holds among the others, and the ways to the trunk that was shifted last.</summary>
+    private void MeasureNearest()
     {
-        Array.Fill(nearest, double.PositiveInfinity);
-        for (var one = 0; one < Count; one++)
+        if (rest is not null || Count == 0)
         {
-            var row = square.AsSpan(one * Count, Count);
-            for (var other = 0; other < row.Length; other++)
-            {
-                nearest[one] = other == one ? nearest[one] : Math.Min(nearest[one], row[other]);
-            }
+            return;
+        }
+
+        rest = rests[lastShifted] ??= new(x, y, breadth, Count, lastShifted);
+        rest.Update();
+        PlanPairs.Squares(x, y, x[lastShifted], y[lastShifted], ways);
+        ways[lastShifted] = double.PositiveInfinity;
+        nearest[lastShifted] = PlanPairs.Nearer(rest.Nearest, ways, nearest);
+    }
+
+    /// <summary>Finds out who is whose neighbour: as among the others, but for what the trunk that was shifted last parts, and its own neighbours.</summary>
+    private void MeasureNeighbours()
+    {
+        if (rest is null)
+        {
+            return;
         }
 
         reachSquare = ReachSquare();
-        Array.Clear(near);
-        Array.Clear(open);
+        rest.FindNeighbours(reachSquare);
+        rest.Near.CopyTo(near, 0);
+        rest.Open.CopyTo(open, 0);
+        (near[lastShifted], open[lastShifted]) = (0, 0);
         for (var one = 0; one < Count; one++)
         {
-            for (var other = one + 1; other < Count; other++)
+            // What is farther than any neighbour parts none.
+            if (one == lastShifted || ways[one] > reachSquare)
             {
-                var between = square[(one * Count) + other];
-                if (between <= reachSquare && !IsParted(one, other, between))
+                continue;
+            }
+
+            Part(one);
+            var (parting, entering) = PlanPairs.Between(x, y, breadth, Math.Min(one, lastShifted), Math.Max(one, lastShifted), ways[one]);
+            if (parting == 0)
+            {
+                near[one] |= 1UL << lastShifted;
+                near[lastShifted] |= 1UL << one;
+                if (entering == 0)
                 {
-                    near[one] |= 1UL << other;
-                    near[other] |= 1UL << one;
-                    if (!IsEntered(one, other))
-                    {
-                        open[one] |= 1UL << other;
-                        open[other] |= 1UL << one;
-                    }
+                    open[one] |= 1UL << lastShifted;
+                    open[lastShifted] |= 1UL << one;
                 }
             }
+        }
+    }
+
+    /// <summary>Parts one trunk from those behind the one that was shifted last.</summary>
+    private void Part(int one)
+    {
+        var (parted, entered) = PlanPairs.Beyond(x, y, breadth[lastShifted], one, lastShifted);
+        for (var others = (parted | entered) & near[one]; others != 0; others &= others - 1)
+        {
+            var other = BitOperations.TrailingZeroCount(others);
+            var isParted = (parted >> other & 1) != 0;
+            near[one] &= isParted ? ~(1UL << other) : ulong.MaxValue;
+            near[other] &= isParted ? ~(1UL << one) : ulong.MaxValue;
+            open[one] &= ~(1UL << other);
+            open[other] &= ~(1UL << one);
         }
     }
 
@@ -67,88 +91,43 @@ public sealed partial class LooseStand
 
         Span<double> sorted = stackalloc double[MostTrunks];
         sorted = sorted[..Count];
-        nearest.CopyTo(sorted);
-        sorted.Sort();
+        for (var trunk = 0; trunk < Count; trunk++)
+        {
+            // So few are sorted sooner by putting each in its place than by what sorts many.
+            var place = trunk;
+            for (; place > 0 && sorted[place - 1] > nearest[trunk]; place--)
+            {
+                sorted[place] = sorted[place - 1];
+            }
+
+            sorted[place] = nearest[trunk];
+        }
+
         return 6.25 * sorted[(Count - 1) / 2] * (1 + 1e-14);
     }
 
     private bool AreNeighbours(int one, int other)
     {
         var between = SquareOf(one, other);
-        return (Count < StandingTrunks.ReachMattersFrom || IsWithinReach(between)) && !IsParted(one, other, between);
+        return IsWithinReach(between) && PlanPairs.Between(x, y, breadth, one, other, between).Parting == 0;
+    }
+
+    private bool IsOpenGap(int one, int other)
+    {
+        var between = SquareOf(one, other);
+        return IsWithinReach(between) && PlanPairs.Between(x, y, breadth, one, other, between) is (0, 0);
     }
 
     /// <summary>Whether a gap is within 2.5 × the median of the gaps to the nearest, without sorting those: no more than half of them are shorter than the gap / 2.5.</summary>
     private bool IsWithinReach(double between)
     {
-        var part = between / (6.25 * (1 + 1e-14));
-        var close = 0;
-        for (var one = 0; one < Count; one++)
+        if (Count < StandingTrunks.ReachMattersFrom)
         {
-            // Of the trunk itself the distance is none, which is less than any part.
-            close += CountBelow(square.AsSpan(one * Count, Count), part) > 1 ? 1 : 0;
+            return true;
         }
 
-        return close <= (Count - 1) / 2;
-    }
-
-    private static int CountBelow(ReadOnlySpan<double> row, double part)
-    {
-        var (below, place) = (0, 0);
-        if (Vector256.IsHardwareAccelerated)
-        {
-            var parts = Vector256.Create(part);
-            for (; place <= row.Length - 4; place += 4)
-            {
-                below += BitOperations.PopCount(Vector256.LessThan(Vector256.Create(row[place..]), parts).ExtractMostSignificantBits());
-            }
-        }
-
-        for (; place < row.Length; place++)
-        {
-            below += row[place] < part ? 1 : 0;
-        }
-
-        return below;
-    }
-
-    private bool IsOpenGap(int one, int other) => !IsEntered(one, other) && AreNeighbours(one, other);
-
-    private bool IsParted(int from, int to, double between)
-    {
-        ReadOnlySpan<double> ofFrom = square.AsSpan(from * Count, Count), ofTo = square.AsSpan(to * Count, Count);
-        double wayX = x[to] - x[from], wayY = y[to] - y[from];
-        for (var trunk = 0; trunk < ofFrom.Length && trunk < ofTo.Length; trunk++)
-        {
-            if (ofFrom[trunk] < between && ofTo[trunk] < between && trunk != from && trunk != to)
-            {
-                double fromX = x[trunk] - x[from], fromY = y[trunk] - y[from], toX = x[trunk] - x[to], toY = y[trunk] - y[to];
-                var twice = 2 * ((wayX * fromY) - (wayY * fromX));
-                if ((fromX * wayX) + (fromY * wayY) > 0 && (toX * wayX) + (toY * wayY) < 0 && twice * twice <= diameter[trunk] * diameter[trunk] * between)
-                {
-                    return true;
-                }
-            }
-        }
-
-        return false;
-    }
-
-    private bool IsEntered(int one, int other)
-    {
-        ReadOnlySpan<double> ofOne = square.AsSpan(one * Count, Count), ofOther = square.AsSpan(other * Count, Count);
-        var between = ofOne[other];
-        for (var trunk = 0; trunk < ofOne.Length && trunk < ofOther.Length; trunk++)
-        {
-            // Only one nearer to each than they are to each other can stand within the circle over their gap.
-            if (ofOne[trunk] < between && ofOther[trunk] < between && trunk != one && trunk != other
-                && ((x[trunk] - x[one]) * (x[trunk] - x[other])) + ((y[trunk] - y[one]) * (y[trunk] - y[other])) < 0)
-            {
-                return true;
-            }
-        }
-
-        return false;
+        MeasureNearest();
+        return BitOperations.PopCount(PlanPairs.Below(nearest, between / (6.25 * (1 + 1e-14)))) <= (Count - 1) / 2;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -169,13 +148,13 @@ public sealed partial class LooseStand
             }
 
             var (deepest, gap) = (-1, 0.0);
-            for (var thicker = 0; thicker < Count; thicker++)
+            for (var others = thicker[thinner]; others != 0; others &= others - 1)
             {
-                var isThinner = diameter[thinner] != diameter[thicker] ? diameter[thinner] < diameter[thicker] : thinner > thicker;
-                if (thicker != thinner && isThinner && Touch(thinner, thicker))
+                var other = BitOperations.TrailingZeroCount(others);
+                if (Touch(thinner, other))
                 {
-                    var between = Math.Sqrt(SquareOf(thinner, thicker)) - ((diameter[thinner] + diameter[thicker]) / 2);
-                    (deepest, gap) = deepest < 0 || between < gap ? (thicker, between) : (deepest, gap);
+                    var between = Math.Sqrt(SquareOf(thinner, other)) - ((diameter[thinner] + diameter[other]) / 2);
+                    (deepest, gap) = deepest < 0 || between < gap ? (other, between) : (deepest, gap);
                 }
             }
 
@@ -193,12 +172,27 @@ public sealed partial class LooseStand
         return true;
     }
 
-    /// <summary>Whether two lengths, given by their squares, are closer than a limit in percent of the longer.</summary>
-    private static bool AreAlike(double one, double other, double percent, out double difference)
+    /// <summary>For each trunk those that count as thicker; of equally thick ones that is the first.</summary>
+    private ulong[] Thicker()
+    {
+        var found = new ulong[Count];
+        for (var thinner = 0; thinner < Count; thinner++)
+        {
+            for (var other = 0; other < Count; other++)
+            {
+                var isThicker = diameter[thinner] != diameter[other] ? diameter[thinner] < diameter[other] : thinner > other;
+                found[thinner] |= isThicker ? 1UL << other : 0;
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>Whether two gaps, given by their squares, are closer than the limit in percent of the longer.</summary>
+    private bool AreAlike(double one, double other, out double difference)
     {
         var (shorter, longer) = one <= other ? (one, other) : (other, one);
-        var rest = 1 - (percent / 100);
-        if (shorter > 0 && shorter > longer * rest * rest)
+        if (shorter > 0 && shorter > longer * unlikeGap * unlikeGap)
         {
             difference = 1 - Math.Sqrt(shorter / longer);
             return true;
@@ -218,7 +212,7 @@ public sealed partial class LooseStand
         alike.Clear();
         for (var trunk = 0; trunk < Count; trunk++)
         {
-            if (MostAlike(trunk) is { } gap)
+            if (MostAlikeNow(trunk) is { } gap)
             {
                 alike.Add(gap);
             }
@@ -254,19 +248,33 @@ public sealed partial class LooseStand
         return false;
     }
 
-    private (int Trunk, int Near, int Far, double Difference)? MostAlike(int trunk)
+    /// <summary>As <see cref="MostAlike"/>; where the trunk that was shifted last has no part in it, as it was among the others.</summary>
+    private (int Trunk, int Near, int Far, double Difference)? MostAlikeNow(int trunk) => trunk == lastShifted || (open[trunk] >> lastShifted & 1) != 0 || rest is null
+        ? MostAlike(trunk, open[trunk])
+        : rest.MostAlike(this, trunk, open[trunk]);
+
+    /// <summary>The two gaps of a trunk that are most alike.</summary>
+    /// <param name="trunk">The trunk.</param>
+    /// <param name="across">The trunks across its gaps.</param>
+    /// <returns>The trunk, those across the shorter and the longer gap, and the difference as a share of the longer; null where no two gaps are closer than the limit.</returns>
+    internal (int Trunk, int Near, int Far, double Difference)? MostAlike(int trunk, ulong across)
     {
-        (int Trunk, int Near, int Far, double Difference)? best = null;
-        for (var rest = open[trunk]; rest != 0; rest &= rest - 1)
+        Span<(int Trunk, double Square)> gaps = stackalloc (int, double)[MostTrunks];
+        var count = 0;
+        for (var others = across; others != 0; others &= others - 1)
         {
-            var one = BitOperations.TrailingZeroCount(rest);
-            for (var others = rest & (rest - 1); others != 0; others &= others - 1)
+            var other = BitOperations.TrailingZeroCount(others);
+            gaps[count++] = (other, SquareOf(trunk, other));
+        }
+
+        (int Trunk, int Near, int Far, double Difference)? best = null;
+        for (var one = 0; one < count; one++)
+        {
+            for (var other = one + 1; other < count; other++)
             {
-                var other = BitOperations.TrailingZeroCount(others);
-                double toOne = square[(trunk * Count) + one], toOther = square[(trunk * Count) + other];
-                if (AreAlike(toOne, toOther, limits[StandFaultKind.EvenGaps], out var difference) && (best is not { } known || difference < known.Difference))
+                if (AreAlike(gaps[one].Square, gaps[other].Square, out var difference) && (best is not { } known || difference < known.Difference))
                 {
-                    best = toOne <= toOther ? (trunk, one, other, difference) : (trunk, other, one, difference);
+                    best = gaps[one].Square <= gaps[other].Square ? (trunk, gaps[one].Trunk, gaps[other].Trunk, difference) : (trunk, gaps[other].Trunk, gaps[one].Trunk, difference);
                 }
             }
         }
@@ -291,16 +299,15 @@ public sealed partial class LooseStand
     {
         for (var middle = 0; middle < Count && limits.IsOn(StandFaultKind.ThreeInLine); middle++)
         {
-            var others = Count >= StandingTrunks.ReachMattersFrom ? near[middle] : ((Count == 64 ? 0 : 1UL << Count) - 1) & ~(1UL << middle);
-            for (var rest = others; rest != 0; rest &= rest - 1)
+            var others = Count >= StandingTrunks.ReachMattersFrom ? near[middle] : All & ~(1UL << middle);
+            for (; others != 0; others &= others - 1)
             {
-                var first = BitOperations.TrailingZeroCount(rest);
-                for (var seconds = rest & (rest - 1); seconds != 0; seconds &= seconds - 1)
+                var first = BitOperations.TrailingZeroCount(others);
+                for (var seconds = RodsOf(middle, first, others & (others - 1)); seconds != 0; seconds &= seconds - 1)
                 {
                     var second = BitOperations.TrailingZeroCount(seconds);
                     var three = (1UL << middle) | (1UL << first) | (1UL << second);
-                    if (IsMiddle(middle, first, second) && MayPass(first, middle, second) && PassesRod(first, middle, second) && !IsToldAsTouching(three)
-                        && !Add(StandFaultKind.ThreeInLine, three, first, middle, second))
+                    if (!IsToldAsTouching(three) && !Add(StandFaultKind.ThreeInLine, three, first, middle, second))
                     {
                         return false;
                     }
@@ -309,6 +316,35 @@ public sealed partial class LooseStand
         }
 
         return true;
+    }
+
+    /// <summary>Those of some trunks to which a rod leads from another past a middle one; what is about the trunk that was shifted last is looked at afresh.</summary>
+    private ulong RodsOf(int middle, int first, ulong seconds)
+    {
+        if (seconds == 0 || middle == lastShifted || first == lastShifted || rest is null)
+        {
+            return RodsThrough(middle, first, seconds);
+        }
+
+        var moved = seconds & (1UL << lastShifted);
+        return rest.Rods(this, middle, first, seconds & ~moved) | RodsThrough(middle, first, moved);
+    }
+
+    /// <summary>Those of some trunks to which a rod leads from another past a middle one.</summary>
+    /// <param name="middle">The middle one.</param>
+    /// <param name="first">The other.</param>
+    /// <param name="seconds">The trunks, as a set of bits.</param>
+    /// <returns>The same or a smaller set.</returns>
+    internal ulong RodsThrough(int middle, int first, ulong seconds)
+    {
+        var rods = 0UL;
+        for (; seconds != 0; seconds &= seconds - 1)
+        {
+            var second = BitOperations.TrailingZeroCount(seconds);
+            rods |= IsMiddle(middle, first, second) && MayPass(first, middle, second) && PassesRod(first, middle, second) ? 1UL << second : 0;
+        }
+
+        return rods;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -1,3 +1,4 @@
+using System.Numerics;
 using GroveSpec.Craft.Composition;
 using GroveSpec.Craft.Views;
 using GroveSpec.Model.Quantities;
@@ -42,6 +43,11 @@ public sealed partial class LooseStand
     /// <summary>The number of trunks, rounded up to whole vectors of four.</summary>
     private int Padded => (Count + 3) / 4 * 4;
 
+    /// <summary>All trunks, as a set.</summary>
+    private ulong All => Count == MostTrunks ? ulong.MaxValue : (1UL << Count) - 1;
+
+    private double[] PaddedWith(IEnumerable<double> values) => [.. values, .. Enumerable.Repeat(double.NaN, Padded - Count)];
+
     private static (double[] X, double[] Y, double[] Z) Tips(StandingTrunks standing)
     {
         var (tipX, tipY, tipZ) = (new double[standing.Count], new double[standing.Count], new double[standing.Count]);
@@ -76,9 +82,9 @@ public sealed partial class LooseStand
     {
         Aim();
         SeeCovers();
-        for (var trunk = 0; trunk < Count; trunk++)
+        for (var unseen = All & ~seenTops; unseen != 0; unseen &= unseen - 1)
         {
-            SeeTop(trunk);
+            SeeTop(BitOperations.TrailingZeroCount(unseen));
         }
 
         hidden = 0;
@@ -126,6 +132,13 @@ public sealed partial class LooseStand
         across[trunk] = IsSeen(trunk, far) ? ((x[trunk] * turnRight) + (y[trunk] * turnBack)) * distance / far : double.NaN;
         var (side, radius) = ((x[trunk] * turnRight) + (y[trunk] * turnBack), diameter[trunk] / 2);
         power[trunk] = (side * side) + (far * far) - (radius * radius);
+        if (!isMeasured[trunk] || double.IsNaN(across[trunk]))
+        {
+            // No number is beside none, so that who is not seen, or has no known width, neither covers nor is covered.
+            (left[trunk], right[trunk]) = (double.NaN, double.NaN);
+            return;
+        }
+
         var reach = radius * Math.Sqrt(power[trunk]);
         var share = distance / ((far - radius) * (far + radius));
         left[trunk] = ((side * far) - reach) * share;
@@ -134,9 +147,9 @@ public sealed partial class LooseStand
 
     private void SeeCovers()
     {
-        for (var trunk = 0; trunk < Count; trunk++)
+        for (var unseen = All & ~seenCovers; unseen != 0; unseen &= unseen - 1)
         {
-            SeeFoot(trunk);
+            SeeFoot(BitOperations.TrailingZeroCount(unseen));
         }
     }
 
@@ -259,9 +272,11 @@ public sealed partial class LooseStand
             return false;
         }
 
+        // Whom the trunk that was shifted last does not cover is hidden as among the others.
+        var covered = limits.IsOn(StandFaultKind.HiddenTrunk) && Count > 0 ? Overlapping(lastShifted).Covered : 0;
         for (var trunk = 0; trunk < Count && limits.IsOn(StandFaultKind.HiddenTrunk); trunk++)
         {
-            if (IsHidden(trunk))
+            if (IsHiddenNow(trunk, covered))
             {
                 hidden |= 1UL << trunk;
                 if (!Add(StandFaultKind.HiddenTrunk, 1UL << trunk, trunk))

@@ -22,18 +22,22 @@ public sealed partial class LooseStand
     private readonly double[] y;
     private readonly double[] diameter;
     private readonly double widest;
+    private readonly ulong[] thicker;
     private readonly ulong[] alikeDiameters;
     private readonly ulong[] alikeHeights;
     private readonly double[] firstX;
     private readonly double[] firstY;
-    private readonly double[] square;
+    private readonly double[] breadth;
     private readonly double[] room;
     private readonly double[] roomX;
     private readonly double[] roomY;
     private readonly double ampleRoom;
+    private readonly double unlikeGap;
     private readonly ulong[] near;
     private readonly ulong[] open;
     private readonly double[] nearest;
+    private readonly double[] ways;
+    private readonly RestOfStand?[] rests;
     private readonly int largest;
     private readonly double centre;
     private readonly double width;
@@ -44,6 +48,8 @@ public sealed partial class LooseStand
     private double most;
     private ICollection<StandFault>? into;
     private StandFault lastFault;
+    private RestOfStand? rest;
+    private int lastShifted;
 
     /// <summary>Lays out a stand.</summary>
     /// <param name="standing">The trunks, at most <see cref="MostTrunks"/>, in the order of the state.</param>
@@ -60,19 +66,21 @@ public sealed partial class LooseStand
         ArgumentOutOfRangeException.ThrowIfGreaterThan(standing.Count, MostTrunks);
         (this.limits, this.outline, this.largest, this.isGrownTogether) = (limits, outline, largest, isGrownTogether);
         Count = standing.Count;
-        x = [.. standing.Sections.Select(section => section.Centre.X.Millimetres)];
-        y = [.. standing.Sections.Select(section => section.Centre.Y.Millimetres)];
+        (x, y) = (PaddedWith(standing.Sections.Select(section => section.Centre.X.Millimetres)), PaddedWith(standing.Sections.Select(section => section.Centre.Y.Millimetres)));
         (firstX, firstY) = ([.. x], [.. y]);
         diameter = [.. standing.Sections.Select(section => section.Diameter.Millimetres)];
         isMeasured = [.. standing.Trunks.Select(trunk => trunk.Diameter is not null)];
+        thicker = Thicker();
         alikeDiameters = Alike(StandFaultKind.TwinDiameters, diameter);
         alikeHeights = Alike(StandFaultKind.TwinHeights, [.. standing.Trunks.Select(trunk => trunk.Height?.Value.Millimetres ?? double.NaN)]);
-        (square, nearest, room) = (new double[Count * Count], new double[Count], new double[Count]);
+        breadth = PaddedWith(diameter.Select(own => own * own));
+        (nearest, room, ways, rests) = (new double[Padded], new double[Count], new double[Padded], new RestOfStand?[Count]);
         (near, open) = (new ulong[Count], new ulong[Count]);
         Array.Fill(room, double.NaN);
         (roomX, roomY) = ([.. x], [.. y]);
         ampleRoom = limits.IsOn(StandFaultKind.NearRim) ? Math.Max(0, limits[StandFaultKind.NearRim]) + 0.001 : 0.001;
-        (across, depth, left, right, power) = (new double[Count], new double[Count], new double[Padded], new double[Padded], new double[Count]);
+        unlikeGap = 1 - (limits[StandFaultKind.EvenGaps] / 100);
+        (across, depth, left, right, power) = (new double[Count], new double[Count], new double[Padded], new double[Padded], new double[Padded]);
         Array.Fill(left, double.NaN);
         Array.Fill(right, double.NaN);
         (starts, ends, widest) = (new double[Count], new double[Count], diameter.DefaultIfEmpty(0).Max());
@@ -80,11 +88,6 @@ public sealed partial class LooseStand
         (tipX, tipY, tipZ) = Tips(standing);
         (firstTipX, firstTipY, firstTipZ) = ([.. tipX], [.. tipY], [.. tipZ]);
         depthOrder = state.Planting.Viewed?.Depth;
-        for (var trunk = 0; trunk < Count; trunk++)
-        {
-            MeasureFrom(trunk);
-        }
-
         eye = ViewOf(state, out turnRight, out turnBack, out fixedDistance, out fixedReach, out tallest);
         if (outline is not null)
         {
@@ -107,7 +110,7 @@ public sealed partial class LooseStand
         tipX[trunk] = firstTipX[trunk] + rightward;
         tipY[trunk] = firstTipY[trunk] + backward;
         (seenCovers, seenTops) = (seenCovers & ~(1UL << trunk), seenTops & ~(1UL << trunk));
-        MeasureFrom(trunk);
+        (lastShifted, rest) = (trunk, null);
     }
 
     /// <summary>Bends the tip of a trunk elsewhere, its foot left where it is.</summary>
@@ -181,7 +184,7 @@ public sealed partial class LooseStand
             case StandFaultKind.CentredMain:
                 return IsCentred();
             case StandFaultKind.EvenGaps:
-                return AreAlike(SquareOf(fault.First, fault.Second), SquareOf(fault.First, fault.Third), limits[StandFaultKind.EvenGaps], out _);
+                return AreAlike(SquareOf(fault.First, fault.Second), SquareOf(fault.First, fault.Third), out _);
             case StandFaultKind.ThreeInLine:
                 return limits.IsOn(StandFaultKind.ThreeInLine) && PassesRod(fault.First, fault.Second, fault.Third);
             case StandFaultKind.TwinDiameters or StandFaultKind.TwinHeights:
@@ -196,7 +199,7 @@ public sealed partial class LooseStand
     /// <returns>The trunks, as a set of bits.</returns>
     public ulong Concerned(in StandFault fault) => fault.Kind switch
     {
-        StandFaultKind.DepthReversed => Count == MostTrunks ? ulong.MaxValue : (1UL << Count) - 1,
+        StandFaultKind.DepthReversed => All,
         StandFaultKind.HiddenTrunk => fault.Trunks | CoveringOf(fault.First),
         StandFaultKind.TwinDiameters or StandFaultKind.TwinHeights => (1UL << fault.First) | (1UL << fault.Second),
         _ => fault.Trunks,
@@ -205,11 +208,10 @@ public sealed partial class LooseStand
     /// <summary>Looks for all that is amiss until it weighs enough. What others leave to contacts, covers and even gaps comes after them.</summary>
     private void Look()
     {
-        Measure();
+        MeasureNearest();
         touching.Clear();
         even.Clear();
-        if (Contacts() && OfEachTrunk() && EvenGaps() && Rods()
-            && Twins(StandFaultKind.TwinDiameters, alikeDiameters) && Twins(StandFaultKind.TwinHeights, alikeHeights))
+        if (Contacts() && OfEachTrunk() && OfNeighbours())
         {
             See();
             _ = OfDepthAndCover() && InViewRow();
@@ -230,6 +232,12 @@ public sealed partial class LooseStand
         }
 
         return sum <= most;
+    }
+
+    private bool OfNeighbours()
+    {
+        MeasureNeighbours();
+        return EvenGaps() && Rods() && Twins(StandFaultKind.TwinDiameters, alikeDiameters) && Twins(StandFaultKind.TwinHeights, alikeHeights);
     }
 
     private bool OfEachTrunk()

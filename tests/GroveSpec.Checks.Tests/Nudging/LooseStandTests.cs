@@ -64,6 +64,42 @@ public sealed class LooseStandTests
         }
     }
 
+    [Fact]
+    public void What_was_looked_at_before_changes_nothing_of_what_is_found_now()
+    {
+        for (var seed = 0; seed < 300; seed++)
+        {
+            var context = ThinningScoreTests.ContextOf(StoolSource.Of(seed, seed % 50 == 0 ? LooseStand.MostTrunks : 1 + (seed % 16)));
+            LooseStand Fresh() => GroveSpec.Checks.Nudging.Nudging.Stand(context, NudgeLimits.Of(context, 0, withSizes: true));
+            var (stand, random) = (Fresh(), new Random(seed));
+            var ways = new (double Right, double Back)[stand.Count];
+            for (var look = 0; look < 40; look++)
+            {
+                // One trunk here and there, then another, now and then two, now and then back where it was.
+                var place = look % 9 < 5 ? look / 9 % stand.Count : random.Next(stand.Count);
+                ways[place] = random.Next(4) == 0 ? (0, 0) : (random.Next(-500, 500) / 10.0, random.Next(-500, 500) / 10.0);
+                stand.Shift(place, ways[place].Right, ways[place].Back);
+                if (random.Next(3) == 0)
+                {
+                    continue;
+                }
+
+                var fresh = Fresh();
+                for (var trunk = 0; trunk < ways.Length; trunk++)
+                {
+                    fresh.Shift(trunk, ways[trunk].Right, ways[trunk].Back);
+                }
+
+                var (found, expected) = (new List<StandFault>(), new List<StandFault>());
+                Assert.Equal(fresh.Find(expected), stand.Find(found));
+                Assert.Equal(expected, found);
+                Assert.Equal(fresh.Weigh(1, out var last), stand.Weigh(1, out var same));
+                Assert.Equal(last, same);
+                Assert.All(expected, fault => Assert.True(stand.Stands(fault) && fresh.Stands(fault)));
+            }
+        }
+    }
+
     private static List<string> OfChecks(CheckContext context) =>
     [
         .. Checker.Composition(new CheckContext(context.Planting, context.State, context.Origins, context.Units), TestContext.Current.CancellationToken)
