@@ -85,10 +85,7 @@ internal sealed class FrontsCommand : GroveCommand
             {
                 var answer = Guard.Run(file.Name, "looking for its front", () => BestFronts.Find(assessment.ToContext(), assessment.Tree));
                 answers.Add((assessment, answer));
-                if (beside.IsAsked && answer.Obstacle is null)
-                {
-                    beside.Write(file, () => FrontsPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }));
-                }
+                beside.Write(file, run, answer.Obstacle, () => FrontsPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }));
 
                 if (isWriting)
                 {

@@ -96,10 +96,7 @@ internal sealed class GroundCommand : GroveCommand
             {
                 var answer = Guard.Run(file.Name, "looking for ground", () => FreeGround.Find(assessment.ToContext(), wish));
                 answers.Add((assessment, answer));
-                if (beside.IsAsked && answer.Obstacle is null)
-                {
-                    beside.Write(file, () => GroundPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }));
-                }
+                beside.Write(file, run, answer.Obstacle, () => GroundPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }));
 
                 if (isWriting)
                 {

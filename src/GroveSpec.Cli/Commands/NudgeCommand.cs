@@ -97,10 +97,7 @@ internal sealed class NudgeCommand : GroveCommand
             {
                 var answer = Guard.Run(file.Name, "looking for moves", () => Nudging.Find(assessment.ToContext(), wish, sideBySide: (count, work) => Parallel.For(0, count, work)));
                 answers.Add((assessment, answer));
-                if (beside.IsAsked && !answer.Suggestions.IsEmpty)
-                {
-                    beside.Write(file, () => NudgePlate.Draw(assessment.State, answer.Suggestions[0], new DrawingOptions { Units = measures }));
-                }
+                beside.Write(file, run, answer.Obstacle, () => NudgePlate.Draw(assessment.State, answer.Suggestions[0], new DrawingOptions { Units = measures }));
 
                 if (isWriting)
                 {

@@ -77,10 +77,7 @@ internal sealed class StandCommand : GroveCommand
             {
                 var stands = Guard.Run(file.Name, "seeing how it stands", () => StandDescription.Of(assessment.State));
                 described.Add((assessment, stands));
-                if (beside.IsAsked)
-                {
-                    beside.Write(file, () => StandPlate.Draw(assessment.State, stands, new DrawingOptions { Units = measures }));
-                }
+                beside.Write(file, run, null, () => StandPlate.Draw(assessment.State, stands, new DrawingOptions { Units = measures }));
             }
 
             return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));

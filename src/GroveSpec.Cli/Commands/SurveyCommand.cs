@@ -89,10 +89,7 @@ internal sealed class SurveyCommand : GroveCommand
             {
                 var survey = Guard.Run(file.Name, "surveying it", () => TapeSurvey.Of(assessment.State, parsed.GetValue(mirrored)));
                 surveyed.Add((assessment, survey));
-                if (beside.IsAsked)
-                {
-                    beside.Write(file, () => SurveyPlate.Draw(assessment.State, survey, new DrawingOptions { Units = measures }));
-                }
+                beside.Write(file, run, null, () => SurveyPlate.Draw(assessment.State, survey, new DrawingOptions { Units = measures }));
 
                 if (isWriting)
                 {

@@ -94,10 +94,7 @@ internal sealed class ThinCommand : GroveCommand
             {
                 var answer = Guard.Run(file.Name, "choosing trunks", () => Thinning.Choose(assessment.ToContext(), wish));
                 answers.Add((assessment, answer));
-                if (beside.IsAsked && answer.Obstacle is null)
-                {
-                    beside.Write(file, () => ThinPlate.DrawAll(assessment.State, answer, new DrawingOptions { Units = measures }));
-                }
+                beside.Write(file, run, answer.Obstacle, () => ThinPlate.DrawAll(assessment.State, answer, new DrawingOptions { Units = measures }));
 
                 if (isWriting)
                 {

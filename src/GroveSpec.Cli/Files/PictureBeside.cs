@@ -18,9 +18,6 @@ internal sealed class PictureBeside
     private PictureBeside(string? path, string subject, PictureFormat form, OutputFolder? folder, InputSearch search, Terminal terminal) =>
         (this.path, this.subject, this.form, this.folder, this.search, this.terminal) = (path, subject, form, folder, search, terminal);
 
-    /// <summary>Whether a picture was asked for.</summary>
-    public bool IsAsked => path is not null;
-
     /// <summary>Whether it goes to standard output, so that nothing else may.</summary>
     public bool IsAlone => path is InputFile.StandardInput;
 
@@ -46,11 +43,25 @@ internal sealed class PictureBeside
         return new(written, subject, form, folder, search, terminal);
     }
 
-    /// <summary>Draws and writes the picture of a planting.</summary>
+    /// <summary>Draws and writes the picture of a planting, where one was asked for; tells where there is none to draw.</summary>
     /// <param name="file">The planting's file.</param>
+    /// <param name="run">Keeps what is told.</param>
+    /// <param name="obstacle">Why there is nothing to draw, in a sentence; null where there is something.</param>
     /// <param name="draw">Draws it.</param>
-    public void Write(InputFile file, Func<string> draw)
+    public void Write(InputFile file, FileRun run, string? obstacle, Func<string> draw)
     {
+        if (path is null)
+        {
+            return;
+        }
+
+        if (obstacle is not null)
+        {
+            // Beside a report the obstacle stands there.
+            run.Tell($"{file.Name}: no picture was drawn.{(IsAlone ? $" {obstacle}" : "")}");
+            return;
+        }
+
         var bytes = Guard.Run(file.Name, $"drawing its {subject}", () => PictureFile.Render(draw(), form, PdfPage.Drawing));
         if (folder is not null)
         {
