@@ -5,13 +5,13 @@ using GroveSpec.Syntax.Text;
 namespace GroveSpec.Checks;
 
 /// <summary>Puts names into sentences.</summary>
-internal static class Wording
+public static class Wording
 {
     /// <summary>Names in a row: "A", "A and B", "A, B and C"; of many, the first few and how many more.</summary>
     /// <param name="names">The names.</param>
     /// <param name="most">How many are named at most.</param>
     /// <returns>The names as part of a sentence.</returns>
-    public static string List(IReadOnlyList<string> names, int most = 6)
+    internal static string List(IReadOnlyList<string> names, int most = 6)
     {
         var shown = Math.Min(names.Count, most);
         var text = new StringBuilder();
@@ -24,23 +24,26 @@ internal static class Wording
     }
 
     /// <summary>Names in a row, uncut: "A", "A and B", "A, B and C"; of many, the first few and how many more.</summary>
-    /// <param name="names">At least one name.</param>
-    /// <param name="most">How many are named at most.</param>
+    /// <param name="names">At least one name, as the file writes it; how it is kept harmless is for who shows it.</param>
+    /// <param name="most">How many are named at most, from 1.</param>
     /// <returns>The names as part of a sentence.</returns>
-    public static string Row(IReadOnlyList<string> names, int most = 12) =>
-        names.Count == 1 ? names[0]
-        : names.Count > most ? $"{string.Join(", ", names.Take(most))} and {names.Count - most} more"
-        : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
+    public static string Row(IReadOnlyList<string> names, int most = 12)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        return names.Count == 1 ? names[0]
+            : names.Count > most ? $"{string.Join(", ", names.Take(most))} and {names.Count - most} more"
+            : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
+    }
 
     /// <summary>A part in percent.</summary>
     /// <param name="percent">The part.</param>
     /// <returns>Such as "2.4 %", or "under 0.1 %" for less than can be shown.</returns>
-    public static string Percent(double percent) => percent is > 0 and < 0.05 ? "under 0.1 %" : LengthWording.Say(percent, percent < 9.95 ? 1 : 0) + " %";
+    internal static string Percent(double percent) => percent is > 0 and < 0.05 ? "under 0.1 %" : LengthWording.Say(percent, percent < 9.95 ? 1 : 0) + " %";
 
     /// <summary>A whole number with its ending.</summary>
     /// <param name="number">From 1.</param>
     /// <returns>Such as "2nd".</returns>
-    public static string Ordinal(int number) => number + ((number % 100) is >= 11 and <= 13 ? "th" : (number % 10) switch
+    internal static string Ordinal(int number) => number + ((number % 100) is >= 11 and <= 13 ? "th" : (number % 10) switch
     {
         1 => "st",
         2 => "nd",
@@ -51,7 +54,7 @@ internal static class Wording
     /// <summary>A direction in the plan as a grower points it out.</summary>
     /// <param name="bearing">The bearing.</param>
     /// <returns>The nearest of eight, such as "to the back left".</returns>
-    public static string Toward(Bearing bearing) => (int)Math.Round(bearing.Degrees / 45) switch
+    internal static string Toward(Bearing bearing) => (int)Math.Round(bearing.Degrees / 45) switch
     {
         1 => "to the back right",
         2 => "to the right",
@@ -66,12 +69,12 @@ internal static class Wording
     /// <summary>Findings by their checks, in the order in which they are told.</summary>
     /// <param name="findings">The findings; the untold are counted.</param>
     /// <returns>Such as "three-in-line 2 times, even-gaps"; empty for none.</returns>
-    public static string Kinds(IEnumerable<Finding> findings) => string.Join(", ", findings
+    internal static string Kinds(IEnumerable<Finding> findings) => string.Join(", ", findings
         .GroupBy(finding => finding.Check.Name, StringComparer.Ordinal)
         .Select(kind => kind.Sum(finding => 1 + finding.Untold) is > 1 and var number ? $"{kind.Key} {number} times" : kind.Key));
 
     /// <summary>A name, cut where it is too long for a sentence.</summary>
     /// <param name="name">The name.</param>
     /// <returns>The name itself, or its beginning and an ellipsis.</returns>
-    public static string Name(string name) => ShortText.Of(name);
+    internal static string Name(string name) => ShortText.Of(name);
 }

@@ -1,11 +1,9 @@
 using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace GroveSpec.Cli.Tests;
 
-public sealed class FrontsCommandTests : IDisposable
+public sealed class FrontsCommandTests : PlantingCommandTests
 {
     private const string Five = """
         planting  "Five by the ferry"
@@ -20,63 +18,39 @@ public sealed class FrontsCommandTests : IDisposable
 
         """;
 
-    private readonly Workplace work = new();
-
-    public FrontsCommandTests() => work.Write("a.grove", Five);
-
-    public void Dispose() => work.Dispose();
-
-    [Theory]
-    [InlineData(Five)]
-    [InlineData(Plantings.Quiet)]
-    [InlineData(Plantings.Broken)]
-    [InlineData("")]
-    [InlineData("trunk \"\u0000\u202e<script>\" at 1, 2 mm\ntrunk \u001b[31m at 3, 4 mm diameter 9 mm\ntrunk 😀 diameter 9 mm\n")]
-    public void Json_is_as_its_schema_says(string text)
+    public FrontsCommandTests()
+        : base("fronts", Five)
     {
-        work.Write("one.grove", text);
-        var answer = work.Run("fronts", "one.grove", "gone.grove", "--json");
-        Assert.Equal(ExitStatus.Files, answer.Status);
-        Assert.True(Schema().Evaluate(Parse(answer.Output)).IsValid, answer.Output);
-    }
-
-    [Fact]
-    public void Json_of_every_sample_is_as_its_schema_says_and_the_same_each_time()
-    {
-        var answer = work.Run("fronts", Project.Path("samples"), "--json");
-        Assert.True(Schema().Evaluate(Parse(answer.Output)).IsValid);
-        Assert.Contains(JsonNode.Parse(answer.Output)!["plantings"]!.AsArray(), planting => planting!["suggestions"]!.AsArray().Count == 3);
-        Assert.Equal(answer.Output, work.Run("fronts", Project.Path("samples"), "--json").Output);
     }
 
     [Fact]
     public void The_best_front_is_written_and_nothing_else_is_touched()
     {
-        var best = (double)JsonNode.Parse(work.Run("fronts", "a.grove", "--json").Output)!["plantings"]![0]!["suggestions"]![0]!["bearing"]!;
-        var answer = work.Run("fronts", "a.grove", "--write");
+        var best = (double)JsonNode.Parse(Work.Run("fronts", "a.grove", "--json").Output)!["plantings"]![0]!["suggestions"]![0]!["bearing"]!;
+        var answer = Work.Run("fronts", "a.grove", "--write");
         var written = best.ToString("0.##", CultureInfo.InvariantCulture);
         Assert.Contains($"a.grove: the best front was written, viewed from {written} deg.", answer.Errors, StringComparison.Ordinal);
-        Assert.Equal(Five.Replace("from 180 deg", $"from {written} deg", StringComparison.Ordinal), File.ReadAllText(work["a.grove"]));
-        var now = JsonNode.Parse(work.Run("fronts", "a.grove", "--json").Output)!["plantings"]![0]!["now"]!;
+        Assert.Equal(Five.Replace("from 180 deg", $"from {written} deg", StringComparison.Ordinal), File.ReadAllText(Work["a.grove"]));
+        var now = JsonNode.Parse(Work.Run("fronts", "a.grove", "--json").Output)!["plantings"]![0]!["now"]!;
         Assert.Equal(best, (double)now["bearing"]!);
     }
 
     [Fact]
     public void Once_more_there_is_nothing_to_write()
     {
-        work.Run("fronts", "a.grove", "--write");
-        var before = File.ReadAllText(work["a.grove"]);
-        Assert.Contains("no front was written, since the best front is the one it has.", work.Run("fronts", "a.grove", "--write").Errors, StringComparison.Ordinal);
-        Assert.Equal(before, File.ReadAllText(work["a.grove"]));
+        Work.Run("fronts", "a.grove", "--write");
+        var before = File.ReadAllText(Work["a.grove"]);
+        Assert.Contains("no front was written, since the best front is the one it has.", Work.Run("fronts", "a.grove", "--write").Errors, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(Work["a.grove"]));
     }
 
     [Fact]
-    public void Standard_input_cannot_be_written_back() => Assert.Equal(ExitStatus.Usage, work.RunWithInput(Five, "fronts", "-", "--write").Status);
+    public void Standard_input_cannot_be_written_back() => Assert.Equal(ExitStatus.Usage, Work.RunWithInput(Five, "fronts", "-", "--write").Status);
 
     [Fact]
     public void What_a_front_loses_is_told_in_sentences_beside_the_one_it_has_now()
     {
-        var told = string.Join(' ', work.Run("fronts", "a.grove").Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        var told = string.Join(' ', Work.Run("fronts", "a.grove").Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains("Five by the ferry, its best fronts", told, StringComparison.Ordinal);
         Assert.Matches(@" 1 From \d+(\.\d+)? deg, score \d", told);
         Assert.Matches(@"It holds from \d+(\.\d+)? deg to \d+(\.\d+)? deg: the viewer may step", told);
@@ -88,26 +62,24 @@ public sealed class FrontsCommandTests : IDisposable
     {
         foreach (var (file, beginning) in new[] { ("f.svg", "<svg"), ("f.png", "\u2030PNG"), ("f.pdf", "%PDF") })
         {
-            Assert.Equal(ExitStatus.Good, work.Run("fronts", "a.grove", "--picture", file).Status);
-            Assert.Equal(beginning[^3..], System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(work[file]), beginning.Length - 3, 3));
+            Assert.Equal(ExitStatus.Good, Work.Run("fronts", "a.grove", "--picture", file).Status);
+            Assert.Equal(beginning[^3..], System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(Work[file]), beginning.Length - 3, 3));
         }
 
-        work.Write("b.grove", Five.Replace("Five", "Once more five", StringComparison.Ordinal));
-        Assert.Equal(ExitStatus.Good, work.Run("fronts", "a.grove", "b.grove", "--picture", "drawn/").Status);
-        Assert.True(File.Exists(work["drawn/a-fronts.svg"]) && File.Exists(work["drawn/b-fronts.svg"]));
-        Assert.StartsWith("<svg", work.Run("fronts", "a.grove", "--picture", "-").Output, StringComparison.Ordinal);
-        Assert.Equal(ExitStatus.Usage, work.Run("fronts", "a.grove", "--picture", "-", "--json").Status);
-        Assert.Equal(ExitStatus.Usage, work.Run("fronts", "a.grove", "--picture", "f.bmp").Status);
+        Work.Write("b.grove", Five.Replace("Five", "Once more five", StringComparison.Ordinal));
+        Assert.Equal(ExitStatus.Good, Work.Run("fronts", "a.grove", "b.grove", "--picture", "drawn/").Status);
+        Assert.True(File.Exists(Work["drawn/a-fronts.svg"]) && File.Exists(Work["drawn/b-fronts.svg"]));
+        Assert.StartsWith("<svg", Work.Run("fronts", "a.grove", "--picture", "-").Output, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Usage, Work.Run("fronts", "a.grove", "--picture", "-", "--json").Status);
+        Assert.Equal(ExitStatus.Usage, Work.Run("fronts", "a.grove", "--picture", "f.bmp").Status);
     }
 
     [Fact]
     public void A_thousand_trunks_are_refused_in_a_sentence()
     {
-        work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 1000).Select(i => $"trunk T{i} at {i * 31 % 907}, {i * i % 971} mm diameter {10 + (i % 9)} mm\n")));
-        Assert.Contains("1000 trunks stand here, and a front is looked for in plantings of up to 60.", work.Run("fronts", "many.grove").Output.Replace("\n     ", " ", StringComparison.Ordinal).Replace("\n  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 1000).Select(i => $"trunk T{i} at {i * 31 % 907}, {i * i % 971} mm diameter {10 + (i % 9)} mm\n")));
+        Assert.Contains("1000 trunks stand here, and a front is looked for in plantings of up to 60.", Work.Run("fronts", "many.grove").Output.Replace("\n     ", " ", StringComparison.Ordinal).Replace("\n  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
-    private static JsonElement Parse(string output) => JsonDocument.Parse(output).RootElement;
-
-    private static JsonSchema Schema() => JsonSchema.FromText(File.ReadAllText(Project.Path("docs/fronts.schema.json")));
+    private protected override void ExpectOfSamples(JsonArray plantings) => Assert.Contains(plantings, planting => planting!["suggestions"]!.AsArray().Count == 3);
 }

@@ -1,10 +1,8 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace GroveSpec.Cli.Tests;
 
-public sealed class GroundCommandTests : IDisposable
+public sealed class GroundCommandTests : PlantingCommandTests
 {
     private const string Slab = """
         planting  "Four on a slab"
@@ -18,59 +16,32 @@ public sealed class GroundCommandTests : IDisposable
 
         """;
 
-    private readonly Workplace work = new();
-
-    public GroundCommandTests() => work.Write("a.grove", Slab);
-
-    public void Dispose() => work.Dispose();
-
-    [Theory]
-    [InlineData(Slab)]
-    [InlineData(Plantings.Quiet)]
-    [InlineData(Plantings.Broken)]
-    [InlineData("")]
-    [InlineData("trunk \"\u0000\u202e<script>\" at 1, 2 mm\ntrunk \u001b[31m at 3, 4 mm diameter 9 mm\ntrunk 😀 diameter 9 mm\n")]
-    public void Json_is_as_its_schema_says(string text)
+    public GroundCommandTests()
+        : base("ground", Slab)
     {
-        work.Write("one.grove", text);
-        foreach (var whose in new[] { "--diameter=12mm", "--of=A" })
-        {
-            var answer = work.Run("ground", "one.grove", "gone.grove", whose, "--json");
-            Assert.Equal(ExitStatus.Files, answer.Status);
-            Assert.True(Schema().Evaluate(Parse(answer.Output)).IsValid, answer.Output);
-        }
     }
 
-    [Fact]
-    public void Json_of_every_sample_is_as_its_schema_says_and_the_same_each_time()
-    {
-        var answer = work.Run("ground", Project.Path("samples"), "--diameter", "14 mm", "--height", "17cm", "--json");
-        Assert.True(Schema().Evaluate(Parse(answer.Output)).IsValid);
-        var plantings = JsonNode.Parse(answer.Output)!["plantings"]!.AsArray();
-        Assert.Contains(plantings, planting => planting!["outline"]!.AsArray().Count > 0);
-        Assert.All(plantings, planting => Assert.True(planting!["obstacle"] is not null || planting["spots"]!.AsArray().Count > 0));
-        Assert.Equal(answer.Output, work.Run("ground", Project.Path("samples"), "--diameter", "14 mm", "--height", "17cm", "--json").Output);
-    }
+    private protected override string[][] Questions => [["--diameter", "14 mm", "--height", "17cm"], ["--of=A"]];
 
     [Fact]
     public void The_best_spot_is_written_and_nothing_else_is_touched()
     {
-        var before = work.Run("check", "a.grove", "--json").Output;
-        Assert.Equal(ExitStatus.Good, work.Run("ground", "a.grove", "--diameter", "9mm", "--height", "120mm", "--write").Status);
-        var written = work.Read("a.grove");
+        var before = Work.Run("check", "a.grove", "--json").Output;
+        Assert.Equal(ExitStatus.Good, Work.Run("ground", "a.grove", "--diameter", "9mm", "--height", "120mm", "--write").Status);
+        var written = Work.Read("a.grove");
         Assert.Matches(@"^trunk E   at -?\d+, -?\d+ mm   diameter 9 mm   height 120 mm$", Assert.Single(written.Split('\n').Except(Slab.Split('\n'))));
         Assert.Equal(Slab, string.Join('\n', written.Split('\n').Where(line => !line.StartsWith("trunk E", StringComparison.Ordinal))));
         var known = JsonNode.Parse(before)!["findings"]!.AsArray().Select(Key).ToHashSet(StringComparer.Ordinal);
-        Assert.DoesNotContain(JsonNode.Parse(work.Run("check", "a.grove", "--json").Output)!["findings"]!.AsArray(), finding => !known.Contains(Key(finding)));
+        Assert.DoesNotContain(JsonNode.Parse(Work.Run("check", "a.grove", "--json").Output)!["findings"]!.AsArray(), finding => !known.Contains(Key(finding)));
     }
 
     [Fact]
     public void A_trunk_of_the_planting_is_moved_where_it_is_written()
     {
-        Assert.Contains("C was written at the best spot.", work.Run("ground", "a.grove", "--of", "C", "--write").Errors, StringComparison.Ordinal);
-        Assert.Matches(@"\ntrunk C   at -?\d+, -?\d+ mm     diameter 16 mm   height 290 mm\n", work.Read("a.grove"));
-        work.Write("fixed.grove", Slab.Replace("height 290 mm", "height 290 mm fixed", StringComparison.Ordinal));
-        var answer = work.Run("ground", "fixed.grove", "--of", "C", "--write");
+        Assert.Contains("C was written at the best spot.", Work.Run("ground", "a.grove", "--of", "C", "--write").Errors, StringComparison.Ordinal);
+        Assert.Matches(@"\ntrunk C   at -?\d+, -?\d+ mm     diameter 16 mm   height 290 mm\n", Work.Read("a.grove"));
+        Work.Write("fixed.grove", Slab.Replace("height 290 mm", "height 290 mm fixed", StringComparison.Ordinal));
+        var answer = Work.Run("ground", "fixed.grove", "--of", "C", "--write");
         Assert.Contains("nothing was written", answer.Errors, StringComparison.Ordinal);
         Assert.Contains("C is fixed, so nothing is offered to be written", Flowing(answer.Output), StringComparison.Ordinal);
     }
@@ -78,12 +49,12 @@ public sealed class GroundCommandTests : IDisposable
     [Fact]
     public void Where_no_ground_is_free_that_is_said_and_nothing_is_written()
     {
-        work.Write("twin.grove", "planting \"Twins\"\ncontainer oval 420 x 280 x 40 mm\ntrunk A at -90, -35 mm diameter 30 mm\n");
-        var answer = work.Run("ground", "twin.grove", "--diameter", "30mm", "--write");
+        Work.Write("twin.grove", "planting \"Twins\"\ncontainer oval 420 x 280 x 40 mm\ntrunk A at -90, -35 mm diameter 30 mm\n");
+        var answer = Work.Run("ground", "twin.grove", "--diameter", "30mm", "--write");
         Assert.Contains("no ground is free: it raises a finding wherever it stands", Flowing(answer.Output), StringComparison.Ordinal);
         Assert.Contains("It raises one finding: twin-diameters of A and B.", Flowing(answer.Output), StringComparison.Ordinal);
         Assert.Contains("nothing was written, since no ground is free.", answer.Errors, StringComparison.Ordinal);
-        Assert.DoesNotContain("trunk B", work.Read("twin.grove"), StringComparison.Ordinal);
+        Assert.DoesNotContain("trunk B", Work.Read("twin.grove"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -91,19 +62,19 @@ public sealed class GroundCommandTests : IDisposable
     {
         foreach (var (file, begins) in new[] { ("ground.svg", "<svg"), ("ground.png", "PNG"), ("ground.pdf", "%PDF") })
         {
-            Assert.Equal(ExitStatus.Good, work.Run("ground", "a.grove", "--diameter", "9mm", "--picture", file).Status);
-            Assert.Contains(begins, work.Read(file)[..200], StringComparison.Ordinal);
+            Assert.Equal(ExitStatus.Good, Work.Run("ground", "a.grove", "--diameter", "9mm", "--picture", file).Status);
+            Assert.Contains(begins, Work.Read(file)[..200], StringComparison.Ordinal);
         }
 
-        Assert.StartsWith("<svg", work.Run("ground", "a.grove", "--diameter", "9mm", "--picture", "-").Output, StringComparison.Ordinal);
+        Assert.StartsWith("<svg", Work.Run("ground", "a.grove", "--diameter", "9mm", "--picture", "-").Output, StringComparison.Ordinal);
     }
 
     [Fact]
     public void More_trunks_than_are_looked_among_are_refused_with_what_to_do()
     {
-        work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 60).Select(i => $"trunk T{i} at {i * 31}, {i * i % 97} mm diameter {10 + i} mm\n")));
-        Assert.Contains("60 trunks stand here, and ground is looked for among up to 59.", Flowing(work.Run("ground", "many.grove", "--diameter", "9mm").Output), StringComparison.Ordinal);
-        Assert.DoesNotContain("60 trunks", Flowing(work.Run("ground", "many.grove", "--of", "T3").Output), StringComparison.Ordinal);
+        Work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 60).Select(i => $"trunk T{i} at {i * 31}, {i * i % 97} mm diameter {10 + i} mm\n")));
+        Assert.Contains("60 trunks stand here, and ground is looked for among up to 59.", Flowing(Work.Run("ground", "many.grove", "--diameter", "9mm").Output), StringComparison.Ordinal);
+        Assert.DoesNotContain("60 trunks", Flowing(Work.Run("ground", "many.grove", "--of", "T3").Output), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -121,12 +92,12 @@ public sealed class GroundCommandTests : IDisposable
     [InlineData("--diameter=5 deg")]
     [InlineData("--diameter=999999999 m")]
     [InlineData("--height=30cm")]
-    public void A_size_that_is_none_is_refused(string size) => Assert.Equal(ExitStatus.Usage, work.Run("ground", "a.grove", size).Status);
+    public void A_size_that_is_none_is_refused(string size) => Assert.Equal(ExitStatus.Usage, Work.Run("ground", "a.grove", size).Status);
 
     [Fact]
     public void Inches_are_read_and_written()
     {
-        var answer = work.Run("ground", "a.grove", "--diameter", "0.35", "--units", "inch", "--json");
+        var answer = Work.Run("ground", "a.grove", "--diameter", "0.35", "--units", "inch", "--json");
         var spot = JsonNode.Parse(answer.Output)!["plantings"]![0]!["spots"]![0]!;
         Assert.Matches(@"trunk E   at -?[\d.]+, -?[\d.]+ in   diameter 0.35 in", (string)spot["edits"]![0]!["text"]!);
         Assert.Equal(0, Math.Round((double)spot["x"]! / 1.27) - ((double)spot["x"]! / 1.27), 6);
@@ -134,15 +105,15 @@ public sealed class GroundCommandTests : IDisposable
 
     private string Told(string text)
     {
-        work.Write("told.grove", text);
-        return work.Run("ground", "told.grove", "--diameter", "9mm").Output;
+        Work.Write("told.grove", text);
+        return Work.Run("ground", "told.grove", "--diameter", "9mm").Output;
     }
 
     private static string Key(JsonNode? finding) => $"{finding!["check"]} {string.Join(' ', finding["trunks"]!.AsArray())}";
 
-    private static string Flowing(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-
-    private static JsonElement Parse(string output) => JsonDocument.Parse(output).RootElement;
-
-    private static JsonSchema Schema() => JsonSchema.FromText(File.ReadAllText(Project.Path("docs/ground.schema.json")));
+    private protected override void ExpectOfSamples(JsonArray plantings)
+    {
+        Assert.Contains(plantings, planting => planting!["outline"]!.AsArray().Count > 0);
+        Assert.All(plantings, planting => Assert.True(planting!["obstacle"] is not null || planting["spots"]!.AsArray().Count > 0));
+    }
 }

@@ -1,10 +1,8 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace GroveSpec.Cli.Tests;
 
-public sealed class ThinCommandTests : IDisposable
+public sealed class ThinCommandTests : PlantingCommandTests
 {
     private const string Stool = """
         planting  "Seven shoots"
@@ -21,39 +19,17 @@ public sealed class ThinCommandTests : IDisposable
 
         """;
 
-    private readonly Workplace work = new();
-
-    public ThinCommandTests() => work.Write("a.grove", Stool);
-
-    public void Dispose() => work.Dispose();
-
-    [Theory]
-    [InlineData(Stool)]
-    [InlineData(Plantings.Quiet)]
-    [InlineData(Plantings.Broken)]
-    [InlineData("")]
-    [InlineData("trunk \"\u0000\u202e<script>\" at 1, 2 mm\ntrunk \u001b[31m at 3, 4 mm diameter 9 mm\ntrunk 😀 diameter 9 mm\n")]
-    public void Json_is_as_its_schema_says(string text)
+    public ThinCommandTests()
+        : base("thin", Stool)
     {
-        work.Write("one.grove", text);
-        var answer = work.Run("thin", "one.grove", "gone.grove", "--keep", "1-3", "--json");
-        Assert.Equal(ExitStatus.Files, answer.Status);
-        Assert.True(Schema().Evaluate(Parse(answer.Output)).IsValid, answer.Output);
     }
 
-    [Fact]
-    public void Json_of_every_sample_is_as_its_schema_says_and_the_same_each_time()
-    {
-        var answer = work.Run("thin", Project.Path("samples"), "--keep", "5", "--json");
-        Assert.True(Schema().Evaluate(Parse(answer.Output)).IsValid);
-        Assert.Contains(JsonNode.Parse(answer.Output)!["plantings"]!.AsArray(), planting => planting!["suggestions"]!.AsArray().Count > 0);
-        Assert.Equal(answer.Output, work.Run("thin", Project.Path("samples"), "--keep", "5", "--json").Output);
-    }
+    private protected override string[][] Questions => [["--keep", "5"], ["--keep", "1-3"]];
 
     [Fact]
     public void What_is_fixed_stays_and_goes_and_as_many_are_kept_as_were_asked_for()
     {
-        var answer = work.Run("thin", "a.grove", "--keep", "3-4", "--with", "F,G", "--without", "B", "--json");
+        var answer = Work.Run("thin", "a.grove", "--keep", "3-4", "--with", "F,G", "--without", "B", "--json");
         foreach (var suggestion in JsonNode.Parse(answer.Output)!["plantings"]![0]!["suggestions"]!.AsArray())
         {
             var kept = suggestion!["keep"]!.AsArray().Select(name => (string)name!).ToList();
@@ -68,25 +44,25 @@ public sealed class ThinCommandTests : IDisposable
     [InlineData("7", "there is nothing to choose")]
     [InlineData("9", "Only 7 trunks could stay, and 9 are to be kept: ask for fewer.")]
     public void Where_there_is_nothing_to_choose_that_is_said(string keep, string said) =>
-        Assert.Contains(said, Flowing(work.Run("thin", "a.grove", "--keep", keep).Output), StringComparison.Ordinal);
+        Assert.Contains(said, Flowing(Work.Run("thin", "a.grove", "--keep", keep).Output), StringComparison.Ordinal);
 
     [Fact]
     public void An_unknown_trunk_is_named_with_those_that_stand() =>
-        Assert.Contains("Z is no trunk that stands here. Standing are A, B, C, D, E, F and G.", Flowing(work.Run("thin", "a.grove", "--keep", "3", "--with", "Z").Output), StringComparison.Ordinal);
+        Assert.Contains("Z is no trunk that stands here. Standing are A, B, C, D, E, F and G.", Flowing(Work.Run("thin", "a.grove", "--keep", "3", "--with", "Z").Output), StringComparison.Ordinal);
 
     [Fact]
     public void More_trunks_than_can_be_looked_through_are_refused_at_once()
     {
-        work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 25).Select(i => $"trunk T{i} at {i * 31}, {i * i % 97} mm diameter {10 + i} mm\n")));
-        Assert.Contains("25 trunks stand here, and choices are looked through among up to 24. Say which one goes in any case.", Flowing(work.Run("thin", "many.grove", "--keep", "5").Output), StringComparison.Ordinal);
-        Assert.DoesNotContain("25 trunks", Flowing(work.Run("thin", "many.grove", "--keep", "2", "--without", "T3").Output), StringComparison.Ordinal);
+        Work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 25).Select(i => $"trunk T{i} at {i * 31}, {i * i % 97} mm diameter {10 + i} mm\n")));
+        Assert.Contains("25 trunks stand here, and choices are looked through among up to 24. Say which one goes in any case.", Flowing(Work.Run("thin", "many.grove", "--keep", "5").Output), StringComparison.Ordinal);
+        Assert.DoesNotContain("25 trunks", Flowing(Work.Run("thin", "many.grove", "--keep", "2", "--without", "T3").Output), StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_trunk_without_a_place_stays_and_is_counted()
     {
-        work.Write("tape.grove", Stool + "trunk H diameter 9 mm height 140 mm\n");
-        var told = Flowing(work.Run("thin", "tape.grove", "--keep", "4").Output);
+        Work.Write("tape.grove", Stool + "trunk H diameter 9 mm height 140 mm\n");
+        var told = Flowing(Work.Run("thin", "tape.grove", "--keep", "4").Output);
         Assert.Contains("Kept and counted without being weighed, because the file gives no place: H.", told, StringComparison.Ordinal);
         Assert.Matches(@"1 Keep \w, \w, \w and H; take out", told);
     }
@@ -94,8 +70,8 @@ public sealed class ThinCommandTests : IDisposable
     [Fact]
     public void Every_trunk_is_named_however_many_there_are()
     {
-        work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 20).Select(i => $"trunk T{i} at {i * 31}, {i * i % 97} mm diameter {10 + i} mm\n")));
-        var told = Flowing(work.Run("thin", "many.grove", "--keep", "3").Output);
+        Work.Write("many.grove", "planting \"Many\"\n" + string.Concat(Enumerable.Range(0, 20).Select(i => $"trunk T{i} at {i * 31}, {i * i % 97} mm diameter {10 + i} mm\n")));
+        var told = Flowing(Work.Run("thin", "many.grove", "--keep", "3").Output);
         Assert.DoesNotContain("more", told, StringComparison.Ordinal);
         Assert.All(Enumerable.Range(0, 20), i => Assert.Matches($@"\bT{i}\b", told));
     }
@@ -106,59 +82,55 @@ public sealed class ThinCommandTests : IDisposable
     [InlineData("five")]
     [InlineData("-")]
     [InlineData("99999")]
-    public void A_number_that_is_none_is_refused(string keep) => Assert.Equal(ExitStatus.Usage, work.Run("thin", "a.grove", $"--keep={keep}").Status);
+    public void A_number_that_is_none_is_refused(string keep) => Assert.Equal(ExitStatus.Usage, Work.Run("thin", "a.grove", $"--keep={keep}").Status);
 
     [Fact]
-    public void Without_a_number_nothing_is_chosen() => Assert.Equal(ExitStatus.Usage, work.Run("thin", "a.grove").Status);
-
-    private static string Flowing(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-
-    private static JsonElement Parse(string output) => JsonDocument.Parse(output).RootElement;
+    public void Without_a_number_nothing_is_chosen() => Assert.Equal(ExitStatus.Usage, Work.Run("thin", "a.grove").Status);
 
     [Fact]
     public void Those_that_go_are_written_with_the_day_and_nothing_else_is_touched()
     {
-        var answer = work.Run("thin", "a.grove", "--keep", "5", "--write", "--on", "2027-03-14");
+        var answer = Work.Run("thin", "a.grove", "--keep", "5", "--write", "--on", "2027-03-14");
         Assert.Contains("a.grove: 2 trunks were written as taken out.", answer.Errors, StringComparison.Ordinal);
-        string[] before = Stool.Split('\n'), after = work.Read("a.grove").Split('\n');
+        string[] before = Stool.Split('\n'), after = Work.Read("a.grove").Split('\n');
         Assert.Equal(before.Length, after.Length);
         var changed = Enumerable.Range(0, before.Length).Where(line => before[line] != after[line]).ToList();
         Assert.Equal(2, changed.Count);
         Assert.All(changed, line => Assert.Matches($"^{System.Text.RegularExpressions.Regex.Escape(before[line])}\\s+removed 2027-03-14$", after[line]));
-        Assert.Contains("as many are to be kept", Flowing(work.Run("thin", "a.grove", "--keep", "5", "--on", "2027-03-14").Output), StringComparison.Ordinal);
+        Assert.Contains("as many are to be kept", Flowing(Work.Run("thin", "a.grove", "--keep", "5", "--on", "2027-03-14").Output), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Nothing_is_written_without_the_day_or_to_standard_input()
     {
-        var answer = work.Run("thin", "a.grove", "--keep", "5", "--write");
+        var answer = Work.Run("thin", "a.grove", "--keep", "5", "--write");
         Assert.Equal(ExitStatus.Usage, answer.Status);
         Assert.Contains("--on 2027-03-14", answer.Errors, StringComparison.Ordinal);
-        Assert.Equal(Stool, work.Read("a.grove"));
-        Assert.Equal(ExitStatus.Usage, work.Run("thin", "-", "--keep", "5", "--write", "--on", "2027-03-14").Status);
-        Assert.Contains("a.grove: nothing was written.", work.Run("thin", "a.grove", "--keep", "7", "--write", "--on", "2027-03-14").Errors, StringComparison.Ordinal);
-        Assert.Equal(Stool, work.Read("a.grove"));
+        Assert.Equal(Stool, Work.Read("a.grove"));
+        Assert.Equal(ExitStatus.Usage, Work.Run("thin", "-", "--keep", "5", "--write", "--on", "2027-03-14").Status);
+        Assert.Contains("a.grove: nothing was written.", Work.Run("thin", "a.grove", "--keep", "7", "--write", "--on", "2027-03-14").Errors, StringComparison.Ordinal);
+        Assert.Equal(Stool, Work.Read("a.grove"));
     }
 
     [Fact]
     public void A_trunk_whose_line_could_not_be_read_is_left_alone_and_that_is_said()
     {
         var text = Stool.Replace("diameter 8 mm ", "diameter thin ", StringComparison.Ordinal);
-        work.Write("b.grove", text);
-        var answer = work.Run("thin", "b.grove", "--keep", "6", "--without", "E", "--write", "--on", "2027-03-14");
+        Work.Write("b.grove", text);
+        var answer = Work.Run("thin", "b.grove", "--keep", "6", "--without", "E", "--write", "--on", "2027-03-14");
         Assert.Contains("1 trunk that goes was left alone, because its line could not be read whole", answer.Errors, StringComparison.Ordinal);
-        Assert.Equal(text, work.Read("b.grove"));
+        Assert.Equal(text, Work.Read("b.grove"));
     }
 
     [Fact]
     public void The_picture_shows_the_choices_and_is_alone_on_standard_output()
     {
-        Assert.Contains("Seven shoots", work.Run("thin", "a.grove", "--keep", "5", "--picture", "keep.svg").Output, StringComparison.Ordinal);
-        var picture = work.Read("keep.svg");
+        Assert.Contains("Seven shoots", Work.Run("thin", "a.grove", "--keep", "5", "--picture", "keep.svg").Output, StringComparison.Ordinal);
+        var picture = Work.Read("keep.svg");
         Assert.Contains("class=\"gs-cut\"", picture, StringComparison.Ordinal);
-        Assert.Equal(picture, work.Run("thin", "a.grove", "--keep", "5", "--picture", "-").Output);
-        Assert.Equal(ExitStatus.Usage, work.Run("thin", "a.grove", "--keep", "5", "--picture", "-", "--json").Status);
+        Assert.Equal(picture, Work.Run("thin", "a.grove", "--keep", "5", "--picture", "-").Output);
+        Assert.Equal(ExitStatus.Usage, Work.Run("thin", "a.grove", "--keep", "5", "--picture", "-", "--json").Status);
     }
 
-    private static JsonSchema Schema() => JsonSchema.FromText(File.ReadAllText(Project.Path("docs/thin.schema.json")));
+    private protected override void ExpectOfSamples(JsonArray plantings) => Assert.Contains(plantings, planting => planting!["suggestions"]!.AsArray().Count > 0);
 }

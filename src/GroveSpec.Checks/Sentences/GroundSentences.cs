@@ -32,6 +32,12 @@ public static class GroundSentences
         return $"For {about}, {Area(answer.FreeArea, units)} are free{whole}, {(pieces == 0 ? "in slivers" : pieces == 1 ? "in one piece" : $"in {pieces} pieces")}: there it raises nothing that is not found now.";
     }
 
+    /// <summary>How much ground is free and for what, and which checks take the rest.</summary>
+    /// <param name="answer">What was found, with no obstacle.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>One sentence, or two where a check takes much.</returns>
+    public static ImmutableArray<string> Sum(GroundAnswer answer, UnitSystem units) => Takers(answer) is { Length: > 0 } takers ? [Ground(answer, units), takers] : [Ground(answer, units)];
+
     /// <summary>Which checks take the rest.</summary>
     /// <param name="answer">What was found, with no obstacle.</param>
     /// <returns>A sentence; an empty text where none takes much.</returns>

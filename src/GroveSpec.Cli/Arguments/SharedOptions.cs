@@ -29,23 +29,9 @@ internal static class SharedOptions
     /// <param name="written">What stands behind <c>--on</c>; null where it was left out.</param>
     /// <returns>The day, or null for none in particular.</returns>
     /// <exception cref="UsageException">It is no day of the calendar.</exception>
-    public static LocalDate? ReadDay(string? written)
-    {
-        if (written is null)
-        {
-            return null;
-        }
-
-        if (written.Length == 10 && written[4] == '-' && written[7] == '-'
-            && Digits(written.AsSpan(0, 4)) is var year and >= 1
-            && Digits(written.AsSpan(5, 2)) is var month and >= 1 and <= 12
-            && Digits(written.AsSpan(8, 2)) is var day && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
-        {
-            return new LocalDate(year, month, day);
-        }
-
-        throw new UsageException($"--on needs a day such as 2027-05-31; {Shown(written)} is none.");
-    }
+    public static LocalDate? ReadDay(string? written) => written is null ? null
+        : WrittenDay.Read(written)
+        ?? throw new UsageException($"--on needs a day such as 2027-05-31; {Shown(written)} is none.");
 
     /// <summary>Reads a system of units.</summary>
     /// <param name="written">What stands behind <c>--units</c>; null where it was left out.</param>
@@ -65,6 +51,16 @@ internal static class SharedOptions
             : WrittenLength.Read(written, units)
             ?? throw new UsageException($"{option} needs a length above zero such as 18mm or 0.7in; {Shown(written)} is none.");
     }
+
+    /// <summary>Reads an angle above zero.</summary>
+    /// <param name="option">The option's name.</param>
+    /// <param name="written">What stands behind it, such as 10 or 10deg. Null where it was left out.</param>
+    /// <param name="mostDegrees">The largest that may be meant.</param>
+    /// <returns>The angle, or null for none.</returns>
+    /// <exception cref="UsageException">It is no angle, or too large a one.</exception>
+    public static Angle? ReadAngle(string option, string? written, double mostDegrees) => written is null ? null
+        : WrittenAngle.Read(written, mostDegrees)
+        ?? throw new UsageException($"{option} needs an angle above zero and up to {mostDegrees:0} such as 10 or 10deg; {Shown(written)} is none.");
 
     /// <summary>Reads one of a few words.</summary>
     /// <typeparam name="T">What the words stand for.</typeparam>
@@ -88,22 +84,6 @@ internal static class SharedOptions
 
         var near = NearWord.Find(written, words) is { } found ? $" Did you mean {found}?" : "";
         throw new UsageException($"{option} can be {string.Join(", ", words.SkipLast(1))} or {words[^1]}; {Shown(written)} is none of them.{near}");
-    }
-
-    private static int Digits(ReadOnlySpan<char> text)
-    {
-        var value = 0;
-        foreach (var digit in text)
-        {
-            if (!char.IsAsciiDigit(digit))
-            {
-                return -1;
-            }
-
-            value = (value * 10) + (digit - '0');
-        }
-
-        return value;
     }
 
     private static string Shown(string text) => $"“{HarmlessText.Shorten(HarmlessText.OneLine(text), 60)}”";

@@ -1,30 +1,18 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Text;
 using GroveSpec.Binding;
-using GroveSpec.Checks;
 using GroveSpec.Checks.Fronts;
-using GroveSpec.Cli.Arguments;
-using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
-using GroveSpec.Cli.Terminals;
 using GroveSpec.Drawing;
+using GroveSpec.Model.Quantities;
 using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Cli.Commands;
 
 /// <summary>Finds the bearings from which plantings are best seen.</summary>
-internal sealed class FrontsCommand : GroveCommand
+internal sealed class FrontsCommand : PlantingCommand<FrontsAnswer>
 {
-    private readonly Option<bool> write = new("--write");
-    private readonly Option<string?> picture = new("--picture") { HelpName = "PATH" };
-    private readonly Option<bool> json = new("--json");
-    private readonly Option<string?> output = SharedOptions.Output();
-    private readonly Option<string?> on = SharedOptions.On();
-    private readonly Option<string?> units = SharedOptions.Units();
-    private readonly Option<bool> strict = SharedOptions.Strict();
-
     /// <inheritdoc/>
     public override string Name => "fronts";
 
@@ -60,82 +48,36 @@ internal sealed class FrontsCommand : GroveCommand
         """;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Option> Options => [write, picture, json, output, on, units, strict];
+    protected override string WhatIsWritten => "fronts";
 
     /// <inheritdoc/>
-    public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
-    {
-        var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
-        var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
-        var search = InputSearch.Find(names, terminal.Folder);
-        var isWriting = parsed.GetValue(write);
-        if (isWriting && search.Files.Any(file => file.IsStandardInput))
-        {
-            throw new UsageException("Standard input cannot be written back; leave --write out, and the fronts are told.");
-        }
+    protected override string PictureWord => "fronts";
 
-        var beside = PictureBeside.Of(parsed.GetValue(picture), "fronts", path, parsed.GetValue(json), search, terminal);
-        var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
-        var run = new FileRun(search, terminal);
-        var answers = ImmutableArray.CreateBuilder<(Assessment Planting, FrontsAnswer Answer)>();
-        var status = run.Each("turning", file =>
-        {
-            var assessment = reading.Read(file);
-            if (Checker.IsJudged(assessment.State) && (PlantingReading.IsPlanting(assessment) || search.Files.Count == 1))
-            {
-                var answer = Guard.Run(file.Name, "looking for its front", () => BestFronts.Find(assessment.ToContext(), assessment.Tree));
-                answers.Add((assessment, answer));
-                beside.Write(file, run, answer.Obstacle, () => FrontsPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }));
+    /// <inheritdoc/>
+    protected override string Doing => "turning";
 
-                if (isWriting)
-                {
-                    Write(file, assessment, answer, run, terminal);
-                }
-            }
+    /// <inheritdoc/>
+    protected override Func<Assessment, FrontsAnswer> ReadQuestion(ParseResult parsed, UnitSystem units) => planting => BestFronts.Find(planting.ToContext(), planting.Tree);
 
-            return run.Judge(assessment.Findings.RemoveAll(finding => finding.Check.IsComposition), reading.Sources, parsed.GetValue(strict));
-        });
+    /// <inheritdoc/>
+    protected override string? ObstacleTo(FrontsAnswer answer) => answer.Obstacle;
 
-        if (!beside.IsAlone)
-        {
-            WriteReport(answers, run, reading.Sources, path, parsed.GetValue(json), search, terminal);
-        }
+    /// <inheritdoc/>
+    protected override string Draw(Assessment planting, FrontsAnswer answer, DrawingOptions options) => FrontsPlate.Draw(planting.State, answer, options);
 
-        return status;
-    }
-
-    private static void Write(InputFile file, Assessment assessment, FrontsAnswer answer, FileRun run, Terminal terminal)
+    /// <inheritdoc/>
+    protected override (ImmutableArray<TextEdit> Edits, ImmutableArray<string> Told) Writing(Assessment planting, FrontsAnswer answer)
     {
         var best = answer.Suggestions.FirstOrDefault();
-        if (best is null || best.Edits.IsEmpty || best.Front.From == assessment.Planting.Viewed?.From)
-        {
-            var reason = best is null ? "there is none to suggest"
-                : best.Edits.IsEmpty ? "the file's own \"viewed\" could not be read whole, so put that right first"
-                : "the best front is the one it has";
-            run.Tell($"{file.Name}: no front was written, since {reason}.");
-            return;
-        }
-
-        OutputFile.Write(file.Name, terminal.Folder, SourceText.ToBytes(TextEdits.Apply(assessment.Tree.Text.Content, best.Edits)));
-        run.Tell($"{file.Name}: the best front was written, viewed from {FrontSentences.Say(best.Front.From)}.");
+        return best is null ? ([], ["no front was written, since there is none to suggest"])
+            : best.Edits.IsEmpty ? ([], ["no front was written, since the file's own \"viewed\" could not be read whole, so put that right first"])
+            : best.Front.From == planting.Planting.Viewed?.From ? ([], ["no front was written, since the best front is the one it has"])
+            : (best.Edits, [$"the best front was written, viewed from {FrontSentences.Say(best.Front.From)}"]);
     }
 
-    private static void WriteReport(IEnumerable<(Assessment Planting, FrontsAnswer Answer)> answers, FileRun run, SourceLibrary sources, string? path, bool isJson, InputSearch search, Terminal terminal)
-    {
-        using var page = new MemoryStream();
-        if (isJson)
-        {
-            FrontsJson.Write(answers, sources, run.Troubles, page);
-        }
-        else
-        {
-            using var writer = new StreamWriter(page, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
-            foreach (var (planting, answer) in answers)
-            {
-                FrontsText.Write(planting, answer, writer, Math.Min(terminal.Width, Terminal.UsualWidth), terminal.IsColourWelcome && path is null);
-            }
-        }
+    /// <inheritdoc/>
+    protected override void WriteJson(IEnumerable<(Assessment Planting, FrontsAnswer Answer)> answers, FileRun run, SourceLibrary sources, Stream page) => FrontsJson.Write(answers, sources, run.Troubles, page);
 
-        Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
-    }
+    /// <inheritdoc/>
+    protected override void WriteText(Assessment planting, FrontsAnswer answer, UnitSystem units, TextWriter writer, int width, bool isColoured) => FrontsText.Write(planting, answer, writer, width, isColoured);
 }

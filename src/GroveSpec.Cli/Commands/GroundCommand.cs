@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Text;
 using GroveSpec.Binding;
-using GroveSpec.Checks;
 using GroveSpec.Checks.Ground;
 using GroveSpec.Cli.Arguments;
-using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
@@ -16,18 +13,11 @@ using GroveSpec.Syntax.Text;
 namespace GroveSpec.Cli.Commands;
 
 /// <summary>Finds free ground for one more trunk, or for one that stands.</summary>
-internal sealed class GroundCommand : GroveCommand
+internal sealed class GroundCommand : PlantingCommand<GroundAnswer>
 {
     private readonly Option<string?> diameter = new("--diameter") { HelpName = "LENGTH" };
     private readonly Option<string?> height = new("--height") { HelpName = "LENGTH" };
     private readonly Option<string?> of = new("--of") { HelpName = "TRUNK" };
-    private readonly Option<bool> write = new("--write");
-    private readonly Option<string?> picture = new("--picture") { HelpName = "PATH" };
-    private readonly Option<bool> json = new("--json");
-    private readonly Option<string?> output = SharedOptions.Output();
-    private readonly Option<string?> on = SharedOptions.On();
-    private readonly Option<string?> units = SharedOptions.Units();
-    private readonly Option<bool> strict = SharedOptions.Strict();
 
     /// <inheritdoc/>
     public override string Name => "ground";
@@ -65,84 +55,41 @@ internal sealed class GroundCommand : GroveCommand
         """;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Option> Options => [diameter, height, of, write, picture, json, output, on, units, strict];
+    protected override IReadOnlyList<Option> OwnOptions => [diameter, height, of];
 
     /// <inheritdoc/>
-    public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
+    protected override string WhatIsWritten => "spots";
+
+    /// <inheritdoc/>
+    protected override string PictureWord => "ground";
+
+    /// <inheritdoc/>
+    protected override string Doing => "looking for ground in";
+
+    /// <inheritdoc/>
+    protected override Func<Assessment, GroundAnswer> ReadQuestion(ParseResult parsed, UnitSystem units)
     {
-        var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
-        var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
-        var wish = new GroundWish(SharedOptions.ReadLength("--diameter", parsed.GetValue(diameter), measures), SharedOptions.ReadLength("--height", parsed.GetValue(height), measures), parsed.GetValue(of));
-        if (wish is { Diameter: null, Of: null })
-        {
-            throw new UsageException("ground needs the thickness of the trunk, --diameter 18mm, or the name of one of the planting, --of C.");
-        }
-
-        var search = InputSearch.Find(names, terminal.Folder);
-        var isWriting = parsed.GetValue(write);
-        if (isWriting && search.Files.Any(file => file.IsStandardInput))
-        {
-            throw new UsageException("Standard input cannot be written back; leave --write out, and the spots are told.");
-        }
-
-        var beside = PictureBeside.Of(parsed.GetValue(picture), "ground", path, parsed.GetValue(json), search, terminal);
-        var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
-        var run = new FileRun(search, terminal);
-        var answers = ImmutableArray.CreateBuilder<(Assessment Planting, GroundAnswer Answer)>();
-        var status = run.Each("looking for ground in", file =>
-        {
-            var assessment = reading.Read(file);
-            if (Checker.IsJudged(assessment.State) && (PlantingReading.IsPlanting(assessment) || search.Files.Count == 1))
-            {
-                var answer = Guard.Run(file.Name, "looking for ground", () => FreeGround.Find(assessment.ToContext(), wish));
-                answers.Add((assessment, answer));
-                beside.Write(file, run, answer.Obstacle, () => GroundPlate.Draw(assessment.State, answer, new DrawingOptions { Units = measures }));
-
-                if (isWriting)
-                {
-                    Write(file, assessment, answer, run, terminal);
-                }
-            }
-
-            return run.Judge(assessment.Findings.RemoveAll(finding => finding.Check.IsComposition), reading.Sources, parsed.GetValue(strict));
-        });
-
-        if (!beside.IsAlone)
-        {
-            Tell(answers.ToImmutable(), run, reading.Sources, parsed.GetValue(json), path, search, measures, terminal);
-        }
-
-        return status;
+        var wish = new GroundWish(SharedOptions.ReadLength("--diameter", parsed.GetValue(diameter), units), SharedOptions.ReadLength("--height", parsed.GetValue(height), units), parsed.GetValue(of));
+        return wish is { Diameter: null, Of: null }
+            ? throw new UsageException("ground needs the thickness of the trunk, --diameter 18mm, or the name of one of the planting, --of C.")
+            : planting => FreeGround.Find(planting.ToContext(), wish);
     }
 
-    private static void Tell(ImmutableArray<(Assessment Planting, GroundAnswer Answer)> answers, FileRun run, SourceLibrary sources, bool isJson, string? path, InputSearch search, UnitSystem measures, Terminal terminal)
-    {
-        using var page = new MemoryStream();
-        if (isJson)
-        {
-            GroundJson.Write(answers, sources, run.Troubles, page);
-        }
-        else
-        {
-            using var writer = new StreamWriter(page, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
-            foreach (var (planting, answer) in answers)
-            {
-                GroundText.Write(planting, answer, measures, writer, Math.Min(terminal.Width, Terminal.UsualWidth), terminal.IsColourWelcome && path is null);
-            }
-        }
+    /// <inheritdoc/>
+    protected override string? ObstacleTo(GroundAnswer answer) => answer.Obstacle;
 
-        Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
-    }
+    /// <inheritdoc/>
+    protected override string Draw(Assessment planting, GroundAnswer answer, DrawingOptions options) => GroundPlate.Draw(planting.State, answer, options);
 
-    private static void Write(InputFile file, Assessment assessment, GroundAnswer answer, FileRun run, Terminal terminal)
-    {
-        if (answer.Obstacle is not null || answer.Spots.IsEmpty || !answer.Spots[0].Raises.IsEmpty || answer.Spots[0].Edits.IsEmpty)
-        {
-            run.Tell($"{file.Name}: nothing was written{(answer.Obstacle is null && answer.Outline.IsEmpty ? ", since no ground is free" : "")}.");
-            return;
-        }
+    /// <inheritdoc/>
+    protected override (ImmutableArray<TextEdit> Edits, ImmutableArray<string> Told) Writing(Assessment planting, GroundAnswer answer) =>
+        answer.Obstacle is not null || answer.Spots.IsEmpty || !answer.Spots[0].Raises.IsEmpty || answer.Spots[0].Edits.IsEmpty
+            ? ([], [$"nothing was written{(answer.Obstacle is null && answer.Outline.IsEmpty ? ", since no ground is free" : "")}"])
+            : (answer.Spots[0].Edits, [$"{HarmlessText.OneLine(answer.Trunk!.Name)} was written at the best spot"]);
 
-        OutputFile.Write(file.Name, terminal.Folder, SourceText.ToBytes(TextEdits.Apply(assessment.Tree.Text.Content, answer.Spots[0].Edits)));
-        run.Tell($"{file.Name}: {HarmlessText.OneLine(answer.Trunk!.Name)} was written at the best spot.");
-    }
+    /// <inheritdoc/>
+    protected override void WriteJson(IEnumerable<(Assessment Planting, GroundAnswer Answer)> answers, FileRun run, SourceLibrary sources, Stream page) => GroundJson.Write(answers, sources, run.Troubles, page);
+
+    /// <inheritdoc/>
+    protected override void WriteText(Assessment planting, GroundAnswer answer, UnitSystem units, TextWriter writer, int width, bool isColoured) => GroundText.Write(planting, answer, units, writer, width, isColoured);
 }

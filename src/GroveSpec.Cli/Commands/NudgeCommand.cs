@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
-using System.Text;
 using GroveSpec.Binding;
-using GroveSpec.Checks;
 using GroveSpec.Checks.Nudging;
 using GroveSpec.Cli.Arguments;
-using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
@@ -17,18 +13,11 @@ using GroveSpec.Syntax.Text;
 namespace GroveSpec.Cli.Commands;
 
 /// <summary>Finds the smallest moves that clear the findings.</summary>
-internal sealed class NudgeCommand : GroveCommand
+internal sealed class NudgeCommand : PlantingCommand<NudgeAnswer>
 {
     private readonly Option<string?> reach = new("--reach") { HelpName = "LENGTH" };
     private readonly Option<string?> bend = new("--bend") { HelpName = "DEGREES" };
     private readonly Option<string?> step = new("--step") { HelpName = "LENGTH" };
-    private readonly Option<bool> write = new("--write");
-    private readonly Option<string?> picture = new("--picture") { HelpName = "PATH" };
-    private readonly Option<bool> json = new("--json");
-    private readonly Option<string?> output = SharedOptions.Output();
-    private readonly Option<string?> on = SharedOptions.On();
-    private readonly Option<string?> units = SharedOptions.Units();
-    private readonly Option<bool> strict = SharedOptions.Strict();
 
     /// <inheritdoc/>
     public override string Name => "nudge";
@@ -71,104 +60,42 @@ internal sealed class NudgeCommand : GroveCommand
         """;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Option> Options => [reach, bend, step, write, picture, json, output, on, units, strict];
+    protected override IReadOnlyList<Option> OwnOptions => [reach, bend, step];
 
     /// <inheritdoc/>
-    public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
+    protected override string WhatIsWritten => "moves";
+
+    /// <inheritdoc/>
+    protected override string PictureWord => "moves";
+
+    /// <inheritdoc/>
+    protected override string Doing => "looking for moves in";
+
+    /// <inheritdoc/>
+    protected override Func<Assessment, NudgeAnswer> ReadQuestion(ParseResult parsed, UnitSystem units)
     {
-        var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
-        var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
-        var wish = ReadWish(parsed, measures);
-        var search = InputSearch.Find(names, terminal.Folder);
-        var isWriting = parsed.GetValue(write);
-        if (isWriting && search.Files.Any(file => file.IsStandardInput))
-        {
-            throw new UsageException("Standard input cannot be written back; leave --write out, and the moves are told.");
-        }
-
-        var beside = PictureBeside.Of(parsed.GetValue(picture), "moves", path, parsed.GetValue(json), search, terminal);
-        var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
-        var run = new FileRun(search, terminal);
-        var answers = ImmutableArray.CreateBuilder<(Assessment Planting, NudgeAnswer Answer)>();
-        var status = run.Each("looking for moves in", file =>
-        {
-            var assessment = reading.Read(file);
-            if (Checker.IsJudged(assessment.State) && (PlantingReading.IsPlanting(assessment) || search.Files.Count == 1))
-            {
-                var answer = Guard.Run(file.Name, "looking for moves", () => Nudging.Find(assessment.ToContext(), wish, sideBySide: (count, work) => Parallel.For(0, count, work)));
-                answers.Add((assessment, answer));
-                beside.Write(file, run, answer.Obstacle, () => NudgePlate.Draw(assessment.State, answer.Suggestions[0], new DrawingOptions { Units = measures }));
-
-                if (isWriting)
-                {
-                    Write(file, assessment, answer, run, terminal);
-                }
-            }
-
-            return run.Judge(assessment.Findings.RemoveAll(finding => finding.Check.IsComposition), reading.Sources, parsed.GetValue(strict));
-        });
-
-        if (!beside.IsAlone)
-        {
-            Tell(answers, run, reading.Sources, path, parsed.GetValue(json), measures, search, terminal);
-        }
-
-        return status;
+        var usual = NudgeWish.Usual(units);
+        var wish = new NudgeWish(
+            SharedOptions.ReadLength("--reach", parsed.GetValue(reach), units) ?? usual.Reach,
+            SharedOptions.ReadAngle("--bend", parsed.GetValue(bend), NudgeWish.SteepestBend) ?? usual.Bend,
+            SharedOptions.ReadLength("--step", parsed.GetValue(step), units) ?? usual.Step);
+        return planting => Nudging.Find(planting.ToContext(), wish, sideBySide: (count, work) => Parallel.For(0, count, work));
     }
 
-    private static void Tell(ImmutableArray<(Assessment Planting, NudgeAnswer Answer)>.Builder answers, FileRun run, SourceLibrary sources, string? path, bool isJson, UnitSystem measures, InputSearch search, Terminal terminal)
-    {
-        using var page = new MemoryStream();
-        if (isJson)
-        {
-            NudgeJson.Write(answers, sources, run.Troubles, page);
-        }
-        else
-        {
-            using var writer = new StreamWriter(page, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
-            foreach (var (planting, answer) in answers)
-            {
-                NudgeText.Write(planting, answer, measures, writer, Math.Min(terminal.Width, Terminal.UsualWidth), terminal.IsColourWelcome && path is null);
-            }
-        }
+    /// <inheritdoc/>
+    protected override string? ObstacleTo(NudgeAnswer answer) => answer.Obstacle;
 
-        Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
-    }
+    /// <inheritdoc/>
+    protected override string Draw(Assessment planting, NudgeAnswer answer, DrawingOptions options) => NudgePlate.Draw(planting.State, answer.Suggestions[0], options);
 
-    private NudgeWish ReadWish(ParseResult parsed, UnitSystem measures)
-    {
-        var usual = NudgeWish.Usual(measures);
-        return new(
-            SharedOptions.ReadLength("--reach", parsed.GetValue(reach), measures) ?? usual.Reach,
-            ReadDegrees(parsed.GetValue(bend)) ?? usual.Bend,
-            SharedOptions.ReadLength("--step", parsed.GetValue(step), measures) ?? usual.Step);
-    }
+    /// <inheritdoc/>
+    protected override (ImmutableArray<TextEdit> Edits, ImmutableArray<string> Told) Writing(Assessment planting, NudgeAnswer answer) =>
+        answer.Suggestions.FirstOrDefault() is not { } best ? ([], ["nothing was written"])
+            : (best.Edits, [best.Moves.Length == 1 ? $"the move of {HarmlessText.OneLine(best.Moves[0].Name)} was written" : $"the moves of {best.Moves.Length} trunks were written"]);
 
-    private static Angle? ReadDegrees(string? written)
-    {
-        if (written is null)
-        {
-            return null;
-        }
+    /// <inheritdoc/>
+    protected override void WriteJson(IEnumerable<(Assessment Planting, NudgeAnswer Answer)> answers, FileRun run, SourceLibrary sources, Stream page) => NudgeJson.Write(answers, sources, run.Troubles, page);
 
-        var text = written.Trim();
-        text = text.EndsWith("deg", StringComparison.Ordinal) ? text[..^3].TrimEnd() : text;
-        return text.Length is > 0 and <= 10 && text.All(letter => char.IsAsciiDigit(letter) || letter == '.')
-            && double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var degrees) && degrees is > 0 and <= NudgeWish.SteepestBend
-            ? new Angle(degrees)
-            : throw new UsageException($"--bend needs an angle above zero and up to {NudgeWish.SteepestBend:0} such as 10 or 10deg; “{HarmlessText.Shorten(HarmlessText.OneLine(written), 60)}” is none.");
-    }
-
-    private static void Write(InputFile file, Assessment assessment, NudgeAnswer answer, FileRun run, Terminal terminal)
-    {
-        if (answer.Suggestions.IsEmpty)
-        {
-            run.Tell($"{file.Name}: nothing was written.");
-            return;
-        }
-
-        var best = answer.Suggestions[0];
-        OutputFile.Write(file.Name, terminal.Folder, SourceText.ToBytes(TextEdits.Apply(assessment.Tree.Text.Content, best.Edits)));
-        run.Tell($"{file.Name}: {(best.Moves.Length == 1 ? $"the move of {HarmlessText.OneLine(best.Moves[0].Name)} was written" : $"the moves of {best.Moves.Length} trunks were written")}.");
-    }
+    /// <inheritdoc/>
+    protected override void WriteText(Assessment planting, NudgeAnswer answer, UnitSystem units, TextWriter writer, int width, bool isColoured) => NudgeText.Write(planting, answer, units, writer, width, isColoured);
 }

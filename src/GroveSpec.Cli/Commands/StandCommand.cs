@@ -1,29 +1,19 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Text;
 using GroveSpec.Binding;
 using GroveSpec.Checks;
-using GroveSpec.Cli.Arguments;
-using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
-using GroveSpec.Cli.Terminals;
 using GroveSpec.Craft.Stand;
 using GroveSpec.Drawing;
 using GroveSpec.Model.Quantities;
+using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Cli.Commands;
 
 /// <summary>Tells how natural spacing and sizes are.</summary>
-internal sealed class StandCommand : GroveCommand
+internal sealed class StandCommand : PlantingCommand<StandDescription>
 {
-    private readonly Option<string?> picture = new("--picture") { HelpName = "PATH" };
-    private readonly Option<bool> json = new("--json");
-    private readonly Option<string?> output = SharedOptions.Output();
-    private readonly Option<string?> on = SharedOptions.On();
-    private readonly Option<string?> units = SharedOptions.Units();
-    private readonly Option<bool> strict = SharedOptions.Strict();
-
     /// <inheritdoc/>
     public override string Name => "stand";
 
@@ -58,55 +48,23 @@ internal sealed class StandCommand : GroveCommand
         """;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Option> Options => [picture, json, output, on, units, strict];
+    protected override string PictureWord => "stand";
 
     /// <inheritdoc/>
-    public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
-    {
-        var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
-        var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
-        var search = InputSearch.Find(names, terminal.Folder);
-        var beside = PictureBeside.Of(parsed.GetValue(picture), "stand", path, parsed.GetValue(json), search, terminal);
-        var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
-        var run = new FileRun(search, terminal);
-        var described = ImmutableArray.CreateBuilder<(Assessment Planting, StandDescription Described)>();
-        var status = run.Each("reading", file =>
-        {
-            var assessment = reading.Read(file);
-            if (Checker.IsJudged(assessment.State) && (PlantingReading.IsPlanting(assessment) || search.Files.Count == 1))
-            {
-                var stands = Guard.Run(file.Name, "seeing how it stands", () => StandDescription.Of(assessment.State));
-                described.Add((assessment, stands));
-                beside.Write(file, run, null, () => StandPlate.Draw(assessment.State, stands, new DrawingOptions { Units = measures }));
-            }
+    protected override string Doing => "reading";
 
-            return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));
-        });
+    /// <inheritdoc/>
+    protected override Func<Assessment, StandDescription> ReadQuestion(ParseResult parsed, UnitSystem units) => planting => StandDescription.Of(planting.State);
 
-        if (!beside.IsAlone)
-        {
-            Tell(described, run, path, parsed.GetValue(json), measures, search, terminal);
-        }
+    /// <inheritdoc/>
+    protected override string Draw(Assessment planting, StandDescription answer, DrawingOptions options) => StandPlate.Draw(planting.State, answer, options);
 
-        return status;
-    }
+    /// <inheritdoc/>
+    protected override ImmutableArray<Finding> FindingsToJudge(Assessment planting) => planting.Findings;
 
-    private static void Tell(ImmutableArray<(Assessment Planting, StandDescription Described)>.Builder described, FileRun run, string? path, bool isJson, UnitSystem measures, InputSearch search, Terminal terminal)
-    {
-        using var page = new MemoryStream();
-        if (isJson)
-        {
-            StandJson.Write(described, run.Troubles, page);
-        }
-        else
-        {
-            using var writer = new StreamWriter(page, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
-            foreach (var (planting, stands) in described)
-            {
-                StandText.Write(planting, stands, measures, writer, Math.Min(terminal.Width, Terminal.UsualWidth), terminal.IsColourWelcome && path is null);
-            }
-        }
+    /// <inheritdoc/>
+    protected override void WriteJson(IEnumerable<(Assessment Planting, StandDescription Answer)> answers, FileRun run, SourceLibrary sources, Stream page) => StandJson.Write(answers, run.Troubles, page);
 
-        Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
-    }
+    /// <inheritdoc/>
+    protected override void WriteText(Assessment planting, StandDescription answer, UnitSystem units, TextWriter writer, int width, bool isColoured) => StandText.Write(planting, answer, units, writer, width, isColoured);
 }

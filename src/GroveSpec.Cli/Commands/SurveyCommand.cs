@@ -1,14 +1,10 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Text;
 using GroveSpec.Binding;
 using GroveSpec.Checks;
 using GroveSpec.Checks.Moving;
-using GroveSpec.Cli.Arguments;
-using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
-using GroveSpec.Cli.Terminals;
 using GroveSpec.Craft.Survey;
 using GroveSpec.Drawing;
 using GroveSpec.Model.Quantities;
@@ -17,16 +13,9 @@ using GroveSpec.Syntax.Text;
 namespace GroveSpec.Cli.Commands;
 
 /// <summary>Finds where trunks stand from tape readings.</summary>
-internal sealed class SurveyCommand : GroveCommand
+internal sealed class SurveyCommand : PlantingCommand<TapeSurvey>
 {
-    private readonly Option<bool> write = new("--write");
     private readonly Option<bool> mirrored = new("--mirrored");
-    private readonly Option<string?> picture = new("--picture") { HelpName = "PATH" };
-    private readonly Option<bool> json = new("--json");
-    private readonly Option<string?> output = SharedOptions.Output();
-    private readonly Option<string?> on = SharedOptions.On();
-    private readonly Option<string?> units = SharedOptions.Units();
-    private readonly Option<bool> strict = SharedOptions.Strict();
 
     /// <inheritdoc/>
     public override string Name => "survey";
@@ -64,77 +53,43 @@ internal sealed class SurveyCommand : GroveCommand
         """;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Option> Options => [write, mirrored, picture, json, output, on, units, strict];
+    protected override IReadOnlyList<Option> OwnOptions => [mirrored];
 
     /// <inheritdoc/>
-    public override ExitStatus Run(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
+    protected override string WhatIsWritten => "places";
+
+    /// <inheritdoc/>
+    protected override string PictureWord => "survey";
+
+    /// <inheritdoc/>
+    protected override string Doing => "surveying";
+
+    /// <inheritdoc/>
+    protected override Func<Assessment, TapeSurvey> ReadQuestion(ParseResult parsed, UnitSystem units)
     {
-        var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
-        var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
-        var search = InputSearch.Find(names, terminal.Folder);
-        var isWriting = parsed.GetValue(write);
-        if (isWriting && search.Files.Any(file => file.IsStandardInput))
-        {
-            throw new UsageException("Standard input cannot be written back; leave --write out, and the places are told.");
-        }
-
-        var beside = PictureBeside.Of(parsed.GetValue(picture), "survey", path, parsed.GetValue(json), search, terminal);
-        var reading = new PlantingReading(terminal, SharedOptions.ReadDay(parsed.GetValue(on)), measures);
-        var run = new FileRun(search, terminal);
-        var surveyed = ImmutableArray.CreateBuilder<(Assessment Planting, TapeSurvey Survey)>();
-        var status = run.Each("surveying", file =>
-        {
-            var assessment = reading.Read(file);
-            if (Checker.IsJudged(assessment.State) && (!assessment.Planting.Trunks.IsEmpty || search.Files.Count == 1))
-            {
-                var survey = Guard.Run(file.Name, "surveying it", () => TapeSurvey.Of(assessment.State, parsed.GetValue(mirrored)));
-                surveyed.Add((assessment, survey));
-                beside.Write(file, run, null, () => SurveyPlate.Draw(assessment.State, survey, new DrawingOptions { Units = measures }));
-
-                if (isWriting)
-                {
-                    Write(file, assessment, survey, run, terminal);
-                }
-            }
-
-            return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));
-        });
-
-        if (!beside.IsAlone)
-        {
-            Tell(surveyed, run, path, parsed.GetValue(json), measures, search, terminal);
-        }
-
-        return status;
+        var isTurnedOver = parsed.GetValue(mirrored);
+        return planting => TapeSurvey.Of(planting.State, isTurnedOver);
     }
 
-    private static void Tell(ImmutableArray<(Assessment Planting, TapeSurvey Survey)>.Builder surveyed, FileRun run, string? path, bool isJson, UnitSystem measures, InputSearch search, Terminal terminal)
-    {
-        using var page = new MemoryStream();
-        if (isJson)
-        {
-            SurveyJson.Write(surveyed, run.Troubles, page);
-        }
-        else
-        {
-            using var writer = new StreamWriter(page, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
-            foreach (var (planting, survey) in surveyed)
-            {
-                SurveyText.Write(planting, survey, measures, writer, Math.Min(terminal.Width, Terminal.UsualWidth), terminal.IsColourWelcome && path is null);
-            }
-        }
+    /// <inheritdoc/>
+    protected override string Draw(Assessment planting, TapeSurvey answer, DrawingOptions options) => SurveyPlate.Draw(planting.State, answer, options);
 
-        Delivery.Write(path, page.GetBuffer().AsSpan(0, (int)page.Length), search.Files, terminal);
+    /// <inheritdoc/>
+    protected override (ImmutableArray<TextEdit> Edits, ImmutableArray<string> Told) Writing(Assessment planting, TapeSurvey answer)
+    {
+        var edits = SurveyedPlaces.Edits(answer, planting.Tree, planting.Origins, planting.Units);
+        return (edits, [edits.Length == 0 ? "no place was written" : edits.Length == 1 ? "the place of 1 trunk was written" : $"the places of {edits.Length} trunks were written"]);
     }
 
-    private static void Write(InputFile file, Assessment assessment, TapeSurvey survey, FileRun run, Terminal terminal)
-    {
-        var edits = Guard.Run(file.Name, "writing its places", () => SurveyedPlaces.Edits(survey, assessment.Tree, assessment.Origins, assessment.Units));
-        if (!edits.IsEmpty)
-        {
-            OutputFile.Write(file.Name, terminal.Folder, SourceText.ToBytes(TextEdits.Apply(assessment.Tree.Text.Content, edits)));
-        }
+    /// <inheritdoc/>
+    protected override bool IsAnswered(Assessment planting) => !planting.Planting.Trunks.IsEmpty;
 
-        run.Tell($"{file.Name}: {(edits.Length == 0 ? "no place was written" : edits.Length == 1 ? "the place of 1 trunk was written" : $"the places of {edits.Length} trunks were written")}.");
-    }
+    /// <inheritdoc/>
+    protected override ImmutableArray<Finding> FindingsToJudge(Assessment planting) => planting.Findings;
+
+    /// <inheritdoc/>
+    protected override void WriteJson(IEnumerable<(Assessment Planting, TapeSurvey Answer)> answers, FileRun run, SourceLibrary sources, Stream page) => SurveyJson.Write(answers, run.Troubles, page);
+
+    /// <inheritdoc/>
+    protected override void WriteText(Assessment planting, TapeSurvey answer, UnitSystem units, TextWriter writer, int width, bool isColoured) => SurveyText.Write(planting, answer, units, writer, width, isColoured);
 }

@@ -22,6 +22,5 @@ internal static class FrontsStyle
         .Rule(".gs-foot-dot", "fill:$ink")
         .Rule(".gs-eye", "fill:$paper;stroke:$ink;stroke-width:1.1;stroke-linejoin:round")
         .Rule(".gs-pupil", "fill:$ink")
-        .Rule("." + Mark, "fill:$paper;stroke:$ink;stroke-width:1")
-        .Rule($".{Mark}-number", "fill:$ink");
+        .NumberedRing(Mark);
 }

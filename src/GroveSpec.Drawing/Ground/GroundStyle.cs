@@ -18,6 +18,5 @@ internal static class GroundStyle
         .Rule(".gs-ring", "fill:none;stroke:$faint;stroke-width:.7")
         .Rule(".gs-spot", "fill:$ground;stroke:$ink;stroke-width:1.5")
         .Rule(".gs-room", "fill:none;stroke:$ink;stroke-width:.7;stroke-dasharray:1.5 2.5")
-        .Rule("." + Mark, "fill:$paper;stroke:$ink;stroke-width:1")
-        .Rule($".{Mark}-number", "fill:$ink");
+        .NumberedRing(Mark);
 }

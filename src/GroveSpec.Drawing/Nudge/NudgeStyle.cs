@@ -14,6 +14,5 @@ internal static class NudgeStyle
     public static StyleSheet Sheet() => PlanStyle.Sheet()
         .Rule(".gs-was", "fill:none;stroke:$ink;stroke-width:1.1;stroke-dasharray:4 3")
         .Rule(".gs-way", "fill:none;stroke:$attention;stroke-width:1.8;stroke-linecap:round;stroke-linejoin:round")
-        .Rule("." + Mark, "fill:$paper;stroke:$ink;stroke-width:1")
-        .Rule($".{Mark}-number", "fill:$ink");
+        .NumberedRing(Mark);
 }

@@ -34,6 +34,11 @@ internal sealed class StyleSheet
         return this;
     }
 
+    /// <summary>Adds the rules for numbered rings of one kind, beside those of the findings.</summary>
+    /// <param name="cls">Their class; that of the numbers has -number behind it.</param>
+    /// <returns>This sheet.</returns>
+    public StyleSheet NumberedRing(string cls) => Rule("." + cls, "fill:$paper;stroke:$ink;stroke-width:1").Rule($".{cls}-number", "fill:$ink");
+
     /// <summary>Writes the style element.</summary>
     /// <param name="svg">Where to.</param>
     /// <param name="faceRules">Rules that go first, trusted.</param>

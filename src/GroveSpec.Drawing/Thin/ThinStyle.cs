@@ -17,6 +17,5 @@ internal static class ThinStyle
         .Rule(".gs-middle", "fill:none;stroke:$ink;stroke-width:.9")
         .Rule(".gs-weight", "fill:$ink;stroke:$paper;stroke-width:1.5;paint-order:stroke")
         .Rule(".gs-off-middle", "fill:none;stroke:$ink;stroke-width:.9;stroke-dasharray:2 2")
-        .Rule("." + Mark, "fill:$paper;stroke:$ink;stroke-width:1")
-        .Rule($".{Mark}-number", "fill:$ink");
+        .NumberedRing(Mark);
 }

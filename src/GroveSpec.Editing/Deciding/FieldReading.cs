@@ -41,13 +41,9 @@ internal sealed class FieldReading(IReadOnlyDictionary<string, string> answers, 
     /// <param name="most">The largest that may be asked.</param>
     /// <returns>The angle.</returns>
     public Angle Angle(string name, string label, Angle usual, double most) =>
-        Read<Angle>(name, label, $"{Number(usual.Degrees)} deg", "such as 10 deg", text =>
-        {
-            var number = text.EndsWith("deg", StringComparison.Ordinal) ? text[..^3].TrimEnd() : text;
-            return double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var degrees) && degrees > 0 && degrees <= most
-                ? (new Angle(degrees), null)
-                : (usual, $"This needs an angle above zero and up to {Number(most)} deg.");
-        });
+        Read<Angle>(name, label, $"{Number(usual.Degrees)} deg", "such as 10 deg", text => WrittenAngle.Read(text, most) is { } angle
+            ? (angle, null)
+            : (usual, $"This needs an angle above zero and up to {Number(most)} deg."));
 
     /// <summary>A whole number from 1, or a range of them.</summary>
     /// <param name="name">The field's name.</param>
@@ -56,13 +52,9 @@ internal sealed class FieldReading(IReadOnlyDictionary<string, string> answers, 
     /// <param name="most">The largest that may be asked.</param>
     /// <returns>The least and the most.</returns>
     public (int Least, int Most) Range(string name, string label, int usual, int most) =>
-        Read<(int, int)>(name, label, usual.ToString(CultureInfo.InvariantCulture), "such as 5, or 5-7", text =>
-        {
-            var ends = text.Split('-', '–');
-            return ends.Length <= 2 && Whole(ends[0], most) is { } least && Whole(ends[^1], most) is { } greatest && least <= greatest
-                ? ((least, greatest), null)
-                : ((usual, usual), "This needs a number from 1 on, such as 5, or a range such as 5-7.");
-        });
+        Read<(int, int)>(name, label, usual.ToString(CultureInfo.InvariantCulture), "such as 5, or 5-7", text => WrittenRange.Read(text, most) is { } range
+            ? (range, null)
+            : ((usual, usual), "This needs a number from 1 on, such as 5, or a range such as 5-7."));
 
     /// <summary>Names, parted by commas or blanks.</summary>
     /// <param name="name">The field's name.</param>
@@ -85,7 +77,7 @@ internal sealed class FieldReading(IReadOnlyDictionary<string, string> answers, 
     public LocalDate? Day(string name, string label, LocalDate? usual) =>
         Read<LocalDate?>(name, label, usual is { } given ? LocalDatePattern.Iso.Format(given) : "", "such as 2027-03-14", text =>
             text.Length == 0 ? (null, null)
-            : LocalDatePattern.Iso.Parse(text) is { Success: true } parsed ? (parsed.Value, null)
+            : WrittenDay.Read(text) is { } day ? (day, null)
             : (null, "This needs a day of the calendar, such as 2027-03-14."));
 
     private T Read<T>(string name, string label, string usual, string hint, Func<string, (T Value, string? Trouble)> read)
@@ -104,10 +96,4 @@ internal sealed class FieldReading(IReadOnlyDictionary<string, string> answers, 
     private string Say(Length length) => units == UnitSystem.Inch ? $"{Number(Math.Round(length.Inches, 3))} in" : $"{Number(Math.Round(length.Millimetres, 1))} mm";
 
     private static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
-
-    private static int? Whole(string text, int most)
-    {
-        var trimmed = text.Trim();
-        return trimmed.Length is > 0 and <= 4 && trimmed.All(char.IsAsciiDigit) && int.Parse(trimmed, CultureInfo.InvariantCulture) is >= 1 and var number && number <= most ? number : null;
-    }
 }

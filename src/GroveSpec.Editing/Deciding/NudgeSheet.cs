@@ -1,4 +1,5 @@
 using GroveSpec.Binding;
+using GroveSpec.Checks;
 using GroveSpec.Checks.Nudging;
 using GroveSpec.Checks.Sentences;
 using GroveSpec.Drawing;
@@ -44,6 +45,6 @@ internal static class NudgeSheet
     {
         var moves = suggestion.Moves;
         var deed = moves.Any(move => move.IsMoved) ? "Move" : "Bend";
-        return moves.Length > MostNames ? $"{deed} {moves.Length} trunks" : $"{deed} {SheetWords.Row([.. moves.Select(move => move.Name)])}";
+        return moves.Length > MostNames ? $"{deed} {moves.Length} trunks" : $"{deed} {Wording.Row([.. moves.Select(move => move.Name)])}";
     }
 }

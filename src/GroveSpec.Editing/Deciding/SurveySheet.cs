@@ -1,5 +1,6 @@
 using GroveSpec.Binding;
 using GroveSpec.Checks.Moving;
+using GroveSpec.Checks.Sentences;
 using GroveSpec.Checks.Surveying;
 using GroveSpec.Craft.Survey;
 using GroveSpec.Drawing;
@@ -45,7 +46,7 @@ internal static class SurveySheet
             }
 
             var edits = SurveyedPlaces.Edits(found, assessment.Tree, assessment.Origins, assessment.Units);
-            return [new DecisionWay(title, [.. SurveyWords.Sought(found).Select(trunk => $"{trunk.Name} {SurveyWords.Place(trunk, assessment.Units)}.")], picture, edits, edits.IsEmpty ? "No place is sure enough to be written." : edits.Length == 1 ? "Write this place" : "Write these places")];
+            return [new DecisionWay(title, SurveySentences.Places(found, assessment.Units), picture, edits, edits.IsEmpty ? "No place is sure enough to be written." : edits.Length == 1 ? "Write this place" : "Write these places")];
         }
     }
 }

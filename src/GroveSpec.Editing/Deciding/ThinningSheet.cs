@@ -1,4 +1,5 @@
 using GroveSpec.Binding;
+using GroveSpec.Checks;
 using GroveSpec.Checks.Choosing;
 using GroveSpec.Drawing;
 using GroveSpec.Model.States;
@@ -9,8 +10,6 @@ namespace GroveSpec.Editing.Deciding;
 /// <summary>Which trunks stay.</summary>
 internal static class ThinningSheet
 {
-    private const int MostKept = 1000;
-
     /// <summary>Lays the choices out.</summary>
     /// <param name="assessment">The file.</param>
     /// <param name="fields">How many stay, who stays or goes in any case, and when they are taken out.</param>
@@ -19,7 +18,7 @@ internal static class ThinningSheet
     public static DecisionSheet Of(Assessment assessment, FieldReading fields, CancellationToken cancellation)
     {
         var standing = assessment.State.Trunks.Count(trunk => trunk.Presence == Presence.Standing);
-        var (least, most) = fields.Range("keep", "How many stay", UsualNumber(standing), MostKept);
+        var (least, most) = fields.Range("keep", "How many stay", UsualNumber(standing), ThinningWish.MostKept);
         var wish = new ThinningWish(least, most, fields.Names("with", "Stay in any case"), fields.Names("without", "Go in any case"));
         var day = fields.Day("on", "Taken out on", assessment.Date);
         var answer = Thinning.Choose(assessment.ToContext(), wish, cancellation);
@@ -35,7 +34,7 @@ internal static class ThinningSheet
     /// <summary>Common practice: an odd number, and fewer than stand; of two and of one, one.</summary>
     private static int UsualNumber(int standing) => Math.Max(1, standing % 2 == 0 ? standing - 1 : standing - 2);
 
-    private static string Title(ThinnedStand stand) => stand.TakenOut.IsEmpty ? "Keep all" : stand.TakenOut.Length < stand.Kept.Length ? $"Take out {SheetWords.Row(stand.TakenOut)}" : $"Keep {SheetWords.Row(stand.Kept)}";
+    private static string Title(ThinnedStand stand) => stand.TakenOut.IsEmpty ? "Keep all" : stand.TakenOut.Length < stand.Kept.Length ? $"Take out {Wording.Row(stand.TakenOut, int.MaxValue)}" : $"Keep {Wording.Row(stand.Kept, int.MaxValue)}";
 
     private static IEnumerable<string> Sentences(ThinningSuggestion suggestion)
     {

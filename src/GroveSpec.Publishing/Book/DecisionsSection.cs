@@ -5,6 +5,7 @@ using GroveSpec.Checks.Nudging;
 using GroveSpec.Checks.Sentences;
 using GroveSpec.Checks.Standing;
 using GroveSpec.Checks.Surveying;
+using GroveSpec.Craft.Composition;
 using GroveSpec.Craft.Stand;
 using GroveSpec.Craft.Survey;
 using GroveSpec.Drawing;
@@ -23,7 +24,6 @@ internal sealed class DecisionsSection
     /// <summary>More trunks than this are told how naturally they stand, and nothing is searched for on paper: common practice ends long before, and the search takes long.</summary>
     private const int MostSearched = 30;
     private const int LeastDescribed = 3;
-    private const double UsualDiameter = 18;
 
     private readonly HtmlText page;
     private readonly Assessment planting;
@@ -68,7 +68,7 @@ internal sealed class DecisionsSection
 
         var survey = TapeSurvey.Of(planting.State);
         Begin("What the tape says", SurveyPlate.Draw(planting.State, survey, options("tape-", "By the tape")));
-        Tell(SurveyWords.Sought(survey).Select(trunk => $"{trunk.Name} {SurveyWords.Place(trunk, units)}."));
+        Tell(SurveySentences.Places(survey, units));
         Tell(SurveyWords.Notes(survey, units));
         page.Raw("</article>\n");
     }
@@ -115,14 +115,14 @@ internal sealed class DecisionsSection
             return;
         }
 
-        var answer = FreeGround.Find(planting.ToContext(), new GroundWish(planned.Diameter is null ? Length.FromMillimetres(UsualDiameter) : null, null, planned.Name));
+        var answer = FreeGround.Find(planting.ToContext(), new GroundWish(planned.Diameter is null ? NewcomerSizes.UsualDiameter : null, null, planned.Name));
         if (answer.Obstacle is not null)
         {
             return;
         }
 
         Begin($"Where {planned.Name} goes", GroundPlate.Draw(planting.State, answer, options("ground-", "Free ground")));
-        Tell([GroundSentences.Ground(answer, units), GroundSentences.Takers(answer), .. answer.Spots.Select((spot, place) => $"{place + 1}. {GroundSentences.Spot(spot, units)}"), .. GroundSentences.Notes(answer)]);
+        Tell([.. GroundSentences.Sum(answer, units), .. answer.Spots.Select((spot, place) => $"{place + 1}. {GroundSentences.Spot(spot, units)}"), .. GroundSentences.Notes(answer)]);
         page.Raw("</article>\n");
     }
 
@@ -153,7 +153,7 @@ internal sealed class DecisionsSection
 
     private void Tell(IEnumerable<string> sentences)
     {
-        foreach (var sentence in sentences.Where(sentence => sentence.Length > 0))
+        foreach (var sentence in sentences)
         {
             page.Raw("<p>").Text(sentence).Raw("</p>\n");
         }
