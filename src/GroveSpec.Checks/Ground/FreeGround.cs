@@ -20,28 +20,36 @@ public static class FreeGround
     private const double PlacesLookedAtInAHeap = 1_000;
     private const double PlacesAcross = 600;
 
+    /// <summary>More judges than these are not sooner done, since each has its tables to lay out first.</summary>
+    private const int MostJudges = 4;
+
     /// <summary>Finds the free ground and its best spots.</summary>
     /// <param name="context">The planting.</param>
     /// <param name="wish">The trunk.</param>
+    /// <param name="sideBySide">
+    /// Does so many pieces of work, each told its number from 0, at once or one after another; null for one after another. The
+    /// ground is the same either way.
+    /// </param>
     /// <param name="cancellation">Ends the search.</param>
     /// <returns>The answer, or why there is none.</returns>
     /// <exception cref="OperationCanceledException">The search was ended.</exception>
-    public static GroundAnswer Find(CheckContext context, GroundWish wish, CancellationToken cancellation = default)
+    public static GroundAnswer Find(CheckContext context, GroundWish wish, Action<int, Action<int>>? sideBySide = null, CancellationToken cancellation = default)
     {
-        var answer = FindOutline(context, wish, out var search, cancellation);
+        var answer = FindOutline(context, wish, sideBySide, out var search, cancellation);
         return search is null ? answer : search.Complete(answer, cancellation);
     }
 
     /// <summary>Finds the free ground alone, as it is shown while a trunk is moved.</summary>
     /// <param name="context">The planting.</param>
     /// <param name="wish">The trunk.</param>
+    /// <param name="sideBySide">As in <see cref="Find"/>.</param>
     /// <param name="cancellation">Ends the search.</param>
     /// <returns>The answer without spots, or why there is none.</returns>
     /// <exception cref="OperationCanceledException">The search was ended.</exception>
-    public static GroundAnswer FindOutline(CheckContext context, GroundWish wish, CancellationToken cancellation = default) =>
-        FindOutline(context, wish, out _, cancellation);
+    public static GroundAnswer FindOutline(CheckContext context, GroundWish wish, Action<int, Action<int>>? sideBySide = null, CancellationToken cancellation = default) =>
+        FindOutline(context, wish, sideBySide, out _, cancellation);
 
-    private static GroundAnswer FindOutline(CheckContext context, GroundWish wish, out SpotSearch? search, CancellationToken cancellation)
+    private static GroundAnswer FindOutline(CheckContext context, GroundWish wish, Action<int, Action<int>>? sideBySide, out SpotSearch? search, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(wish);
@@ -54,12 +62,18 @@ public static class FreeGround
         var newcomer = Newcomer.Of(context, wish);
         var ground = new GroundCase(context, newcomer);
         var bounds = new GroundBounds(ground);
-        var judge = new GroundJudge(ground);
-        var test = new GroundTest(judge, bounds);
-        var step = StepFor(bounds, context.Units, judge.IsSlow ? PlacesLookedAtInAHeap : PlacesLookedAt);
-        var lattice = GroundLattice.Of(bounds.Least, bounds.Greatest, step, test, cancellation);
-        var outline = GroundOutline.Of(lattice, test, cancellation);
-        search = new SpotSearch(context, ground, bounds, judge, test, lattice);
+        var judges = new GroundJudge[sideBySide is null ? 1 : MostJudges];
+        for (var part = 0; part < judges.Length; part++)
+        {
+            judges[part] = new(ground);
+        }
+
+        var takers = new GroundTakers();
+        GroundTest[] tests = [.. judges.Select(judge => new GroundTest(judge, bounds, takers))];
+        var step = StepFor(bounds, context.Units, judges[0].IsSlow ? PlacesLookedAtInAHeap : PlacesLookedAt);
+        var lattice = GroundLattice.Of(bounds.Least, bounds.Greatest, step, tests, sideBySide ?? InTurn, cancellation);
+        var outline = GroundOutline.Of(lattice, tests, sideBySide ?? InTurn, cancellation);
+        search = new SpotSearch(context, ground, bounds, judges[0], tests[0], lattice);
         return new GroundAnswer
         {
             Trunk = newcomer,
@@ -73,6 +87,14 @@ public static class FreeGround
             LineLimit = Checker.LimitOf(context, "three-in-line"),
             Notes = [.. GroundNotes.Of(context, wish, newcomer)],
         };
+    }
+
+    private static void InTurn(int count, Action<int> work)
+    {
+        for (var number = 0; number < count; number++)
+        {
+            work(number);
+        }
     }
 
     /// <summary>Whole hand's steps, so many that the places are no more than can be looked at in a moment.</summary>

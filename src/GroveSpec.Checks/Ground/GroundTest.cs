@@ -6,12 +6,10 @@ namespace GroveSpec.Checks.Ground;
 /// <summary>Whether a place is free: within the bounds of the ground, and without a finding.</summary>
 /// <param name="judge">Tells of findings.</param>
 /// <param name="bounds">Where the ground ends.</param>
-internal sealed class GroundTest(GroundJudge judge, GroundBounds bounds) : IPlaceTest
+/// <param name="takers">What takes ground, one list for all tests of a search.</param>
+internal sealed class GroundTest(GroundJudge judge, GroundBounds bounds, GroundTakers takers) : IPlaceTest
 {
     private const int Beyond = 1;
-
-    private readonly Dictionary<GroundReason, int> takers = [];
-    private readonly List<GroundReason> reasons = [];
 
     /// <inheritdoc/>
     public bool IsFree(PlanPoint place) => (judge.KeepsWithinRim || bounds.Contains(place)) && judge.IsFree(place);
@@ -29,15 +27,9 @@ internal sealed class GroundTest(GroundJudge judge, GroundBounds bounds) : IPlac
             return 0;
         }
 
-        if (!takers.TryGetValue(judge.Reason, out var taker))
-        {
-            takers.Add(judge.Reason, taker = Beyond + 1 + takers.Count);
-            reasons.Add(judge.Reason);
-        }
-
-        return taker;
+        return Beyond + 1 + takers.NumberOf(judge.Reason);
     }
 
     /// <inheritdoc/>
-    public bool? IsLikelyTaken(int taker, PlanPoint place) => taker > Beyond ? judge.IsLikely(reasons[taker - Beyond - 1], place) : null;
+    public bool? IsLikelyTaken(int taker, PlanPoint place) => taker > Beyond ? judge.IsLikely(takers[taker - Beyond - 1], place) : null;
 }

@@ -5,6 +5,8 @@ namespace GroveSpec.Craft.Ground;
 /// <summary>Places on a square lattice, of which it is known which are free. All round it lies a row of places that are not.</summary>
 public sealed class GroundLattice
 {
+    private const int RowsAtOnce = 8;
+
     private readonly bool[] isFree;
     private readonly int[] takers;
     private readonly long left;
@@ -29,41 +31,46 @@ public sealed class GroundLattice
     /// <param name="least">The corner at the left and front.</param>
     /// <param name="greatest">The corner at the right and back.</param>
     /// <param name="step">From one place to the next, above zero; the places are whole multiples of it.</param>
-    /// <param name="test">The test.</param>
+    /// <param name="tests">The test, once for each piece of work that may be done beside others; all give the same answers.</param>
+    /// <param name="sideBySide">Does so many pieces of work, each told its number from 0, at once or one after another.</param>
     /// <param name="cancellation">Ends the work.</param>
     /// <returns>The lattice.</returns>
     /// <exception cref="OperationCanceledException">The work was ended.</exception>
-    public static GroundLattice Of(PlanPoint least, PlanPoint greatest, Length step, IPlaceTest test, CancellationToken cancellation)
+    public static GroundLattice Of(PlanPoint least, PlanPoint greatest, Length step, IReadOnlyList<IPlaceTest> tests, Action<int, Action<int>> sideBySide, CancellationToken cancellation)
     {
-        ArgumentNullException.ThrowIfNull(test);
+        ArgumentNullException.ThrowIfNull(tests);
+        ArgumentNullException.ThrowIfNull(sideBySide);
         long Before(long value) => (long)Math.Floor(value / (double)step.Nanometres) - 1;
         long After(long value) => (long)Math.Ceiling(value / (double)step.Nanometres) + 1;
         long left = Before(least.X.Nanometres), front = Before(least.Y.Nanometres);
         var lattice = new GroundLattice(left, front, step, (int)(After(greatest.X.Nanometres) - left + 1), (int)(After(greatest.Y.Nanometres) - front + 1));
-        lattice.Test(test, cancellation);
+        foreach (var isFirst in (ReadOnlySpan<bool>)[true, false])
+        {
+            sideBySide(tests.Count, part => lattice.Test(isFirst, part, tests, cancellation));
+        }
+
         return lattice;
     }
 
     /// <summary>
-    /// Every other place of every other row is tested; one between them only where those beside it are not all taken by the very same:
-    /// what takes ground has no holes as small as two steps but by a rare chance.
+    /// Every other place of every other row is tested first; then one between them only where those beside it are not all taken
+    /// by the very same: what takes ground has no holes as small as two steps but by a rare chance. Rows go to the parts in
+    /// turns of some, so that each has as much to do.
     /// </summary>
-    private void Test(IPlaceTest test, CancellationToken cancellation)
+    private void Test(bool isFirst, int part, IReadOnlyList<IPlaceTest> tests, CancellationToken cancellation)
     {
-        for (var pass = 0; pass < 2; pass++)
+        var test = tests[part];
+        for (var row = 1; row < Rows - 1; row++)
         {
-            for (var row = 1; row < Rows - 1; row++)
+            cancellation.ThrowIfCancellationRequested();
+            for (var column = 1; column < Columns - 1 && row / RowsAtOnce % tests.Count == part; column++)
             {
-                cancellation.ThrowIfCancellationRequested();
-                for (var column = 1; column < Columns - 1; column++)
+                if ((column % 2 == 1 && row % 2 == 1) == isFirst)
                 {
-                    if ((column % 2 == 1 && row % 2 == 1) == (pass == 0))
-                    {
-                        var taker = pass == 0 ? 0 : TakerRound(column, row);
-                        taker = taker > 0 ? taker : test.TakerOf(PlaceOf(column, row));
-                        takers[(row * Columns) + column] = taker;
-                        isFree[(row * Columns) + column] = taker == 0;
-                    }
+                    var taker = isFirst ? 0 : TakerRound(column, row);
+                    taker = taker > 0 ? taker : test.TakerOf(PlaceOf(column, row));
+                    takers[(row * Columns) + column] = taker;
+                    isFree[(row * Columns) + column] = taker == 0;
                 }
             }
         }

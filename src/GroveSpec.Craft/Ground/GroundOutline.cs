@@ -23,25 +23,59 @@ public sealed class GroundOutline
     private const double Straight = 0.004;
     private const int MostHalvings = 12;
     private const double TestedShare = 0.25;
+    private const int CornersAtOnce = 16;
 
     private readonly GroundLattice lattice;
     private readonly IPlaceTest test;
-    private readonly CancellationToken cancellation;
 
-    private GroundOutline(GroundLattice lattice, IPlaceTest test, CancellationToken cancellation) =>
-        (this.lattice, this.test, this.cancellation) = (lattice, test, cancellation);
+    private GroundOutline(GroundLattice lattice, IPlaceTest test) => (this.lattice, this.test) = (lattice, test);
 
     /// <summary>Traces the outline.</summary>
     /// <param name="lattice">Places of which it is known whether they are free.</param>
-    /// <param name="test">The same test.</param>
+    /// <param name="tests">The same test, once for each piece of work that may be done beside others; all give the same answers.</param>
+    /// <param name="sideBySide">Does so many pieces of work, each told its number from 0, at once or one after another.</param>
     /// <param name="cancellation">Ends the work.</param>
     /// <returns>The closed lines, each without its first point repeated, in the order in which they are met from the front.</returns>
     /// <exception cref="OperationCanceledException">The work was ended.</exception>
-    public static ImmutableArray<ImmutableArray<PlanPoint>> Of(GroundLattice lattice, IPlaceTest test, CancellationToken cancellation)
+    public static ImmutableArray<ImmutableArray<PlanPoint>> Of(GroundLattice lattice, IReadOnlyList<IPlaceTest> tests, Action<int, Action<int>> sideBySide, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(lattice);
-        ArgumentNullException.ThrowIfNull(test);
-        return new GroundOutline(lattice, test, cancellation).Trace();
+        ArgumentNullException.ThrowIfNull(tests);
+        ArgumentNullException.ThrowIfNull(sideBySide);
+        GroundOutline[] tracers = [.. tests.Select(test => new GroundOutline(lattice, test))];
+        var rings = tracers[0].Rings(cancellation);
+        int[] edges = [.. rings.SelectMany(ring => ring)], firsts = new int[rings.Count], nexts = new int[edges.Length];
+        for (int ring = 0, first = 0; ring < rings.Count; first += rings[ring++].Count)
+        {
+            firsts[ring] = first;
+            for (var corner = 0; corner < rings[ring].Count; corner++)
+            {
+                nexts[first + corner] = first + ((corner + 1) % rings[ring].Count);
+            }
+        }
+
+        var corners = new (PlanPoint Place, int Taker)[edges.Length];
+        InTurns((tracer, corner) => corners[corner] = tracer.Crossing(edges[corner]));
+        var pieces = new List<PlanPoint>[edges.Length];
+        InTurns((tracer, corner) => pieces[corner] = tracer.Piece(corners[corner], corners[nexts[corner]]));
+        return [.. rings.Select((ring, number) => Straightened([.. pieces.AsSpan(firsts[number], ring.Count).ToArray().SelectMany(piece => piece)]))];
+
+        // Corners go to the parts in turns of some, so that each has as much to do.
+        void InTurns(Action<GroundOutline, int> work) => sideBySide(tracers.Length, part =>
+        {
+            for (var corner = 0; corner < edges.Length; corner++)
+            {
+                if (corner % CornersAtOnce == 0)
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                }
+
+                if (corner / CornersAtOnce % tracers.Length == part)
+                {
+                    work(tracers[part], corner);
+                }
+            }
+        });
     }
 
     /// <summary>The area within closed lines, holes taken off.</summary>
@@ -73,7 +107,8 @@ public sealed class GroundOutline
         return twice;
     }
 
-    private ImmutableArray<ImmutableArray<PlanPoint>> Trace()
+    /// <summary>The sides of squares that each closed line crosses, in their order.</summary>
+    private List<List<int>> Rings(CancellationToken cancellation)
     {
         var next = new SortedDictionary<int, int>();
         for (var row = 0; row < lattice.Rows - 1; row++)
@@ -85,24 +120,23 @@ public sealed class GroundOutline
             }
         }
 
-        var rings = ImmutableArray.CreateBuilder<ImmutableArray<PlanPoint>>();
+        var rings = new List<List<int>>();
         var isDone = new HashSet<int>();
         foreach (var start in next.Keys)
         {
-            if (!isDone.Contains(start))
+            var ring = new List<int>();
+            for (var edge = start; isDone.Add(edge); edge = next[edge])
             {
-                var corners = new List<(PlanPoint Place, int Taker)>();
-                for (var edge = start; isDone.Add(edge); edge = next[edge])
-                {
-                    corners.Add(Crossing(edge));
-                }
+                ring.Add(edge);
+            }
 
-                cancellation.ThrowIfCancellationRequested();
-                rings.Add(Straightened(Refined(corners)));
+            if (ring.Count > 0)
+            {
+                rings.Add(ring);
             }
         }
 
-        return rings.DrainToImmutable();
+        return rings;
     }
 
     /// <summary>Joins the edges round a square: from one at which free ground is left, going round it anticlockwise, to one at which it is entered.</summary>
@@ -191,17 +225,12 @@ public sealed class GroundOutline
         return (free, taken);
     }
 
-    private List<PlanPoint> Refined(List<(PlanPoint Place, int Taker)> corners)
+    /// <summary>The outline from one corner to the next: the one, and what lies between them.</summary>
+    private List<PlanPoint> Piece((PlanPoint Place, int Taker) from, (PlanPoint Place, int Taker) to)
     {
-        var refined = new List<PlanPoint>(corners.Count * 2);
-        for (var index = 0; index < corners.Count; index++)
-        {
-            var (from, to) = (corners[index], corners[(index + 1) % corners.Count]);
-            refined.Add(from.Place);
-            Trace(from.Place, to.Place, MostHalvings, isTested: true, from.Taker == to.Taker ? [from.Taker] : [from.Taker, to.Taker], refined);
-        }
-
-        return refined;
+        var piece = new List<PlanPoint> { from.Place };
+        Trace(from.Place, to.Place, MostHalvings, isTested: true, from.Taker == to.Taker ? [from.Taker] : [from.Taker, to.Taker], piece);
+        return piece;
     }
 
     /// <summary>

@@ -16,8 +16,12 @@ public sealed class GroundView
     private readonly int slot;
     private readonly List<Seen> row = [];
     private readonly List<Seen> tops = [];
-    private readonly bool[] isHidden;
-    private readonly List<ViewInterval> nearer = [];
+    private readonly double[] left;
+    private readonly double[] right;
+    private readonly double[] power;
+    private readonly bool[] isWide;
+    private readonly List<(double Left, double Right)> nearer = [];
+    private readonly ulong hiddenWithout;
     private Seen? own;
     private int ownPlace = -1;
     private int ownTop = -1;
@@ -36,12 +40,14 @@ public sealed class GroundView
         (Frame, slot, this.newcomer) = (frame, newcomer, trunks[newcomer]);
         (this.gapPercent, this.topPercent, this.hiddenPercent) = (gapPercent, topPercent, hiddenPercent);
         radius = (this.newcomer.Diameter?.Value ?? Length.Zero) * 0.5;
-        isHidden = new bool[trunks.Count];
+        (left, right, power, isWide) = (new double[trunks.Count], new double[trunks.Count], new double[trunks.Count], new bool[trunks.Count]);
+        Array.Fill(left, double.NaN);
         for (var index = 0; index < trunks.Count; index++)
         {
             if (index != newcomer && See(trunks[index], index) is { } seen)
             {
                 row.Add(seen);
+                Cover(seen);
             }
         }
 
@@ -50,7 +56,7 @@ public sealed class GroundView
         tops = [.. row.Where(seen => seen.Top is not null).OrderBy(seen => seen.Top!.Value.Across)];
         foreach (var seen in row)
         {
-            isHidden[seen.Index] = IsCovered(seen);
+            hiddenWithout |= IsCovered(seen.Index) ? 1UL << seen.Index : 0;
         }
     }
 
@@ -68,6 +74,7 @@ public sealed class GroundView
             return;
         }
 
+        Cover(own);
         ownPlace = 0;
         while (ownPlace < row.Count && ComesBefore(row[ownPlace], own))
         {
@@ -91,13 +98,18 @@ public sealed class GroundView
     /// <returns>They as a set.</returns>
     public ulong Hidden()
     {
-        var hidden = 0UL;
-        foreach (var seen in row)
+        if (own is null)
         {
-            var isCovered = ReferenceEquals(seen, own) || (own is { } newest && IsNearer(newest, seen) && seen.Cover.Left < newest.Cover.Right && newest.Cover.Left < seen.Cover.Right)
-                ? IsCovered(seen)
-                : isHidden[seen.Index];
-            hidden |= isCovered ? 1UL << seen.Index : 0;
+            return hiddenWithout;
+        }
+
+        var hidden = hiddenWithout | (IsCovered(slot) ? 1UL << slot : 0);
+        for (var index = 0; index < left.Length; index++)
+        {
+            if (left[index] < right[slot] && left[slot] < right[index] && IsNearer(slot, index))
+            {
+                hidden = IsCovered(index) ? hidden | (1UL << index) : hidden & ~(1UL << index);
+            }
         }
 
         return hidden;
@@ -159,7 +171,7 @@ public sealed class GroundView
     private static bool ComesBefore(Seen one, Seen other) =>
         one.Foot.Across != other.Foot.Across ? one.Foot.Across < other.Foot.Across : one.Index < other.Index;
 
-    private static bool IsNearer(Seen one, Seen other) => one.Power != other.Power ? one.Power < other.Power : one.Index < other.Index;
+    private bool IsNearer(int one, int other) => power[one] != power[other] ? power[one] < power[other] : one < other;
 
     private bool MayBeCloser(Length left, Length right)
     {
@@ -178,7 +190,7 @@ public sealed class GroundView
             }
         }
 
-        (own, ownPlace, ownTop) = (null, -1, -1);
+        (own, ownPlace, ownTop, left[slot]) = (null, -1, -1, double.NaN);
     }
 
     private Seen? See(TrunkState trunk, int index)
@@ -186,48 +198,60 @@ public sealed class GroundView
         var place = trunk.Place!.Value;
         var half = index == slot ? radius : (trunk.Diameter?.Value ?? Length.Zero) * 0.5;
         return Frame.See(new SpacePoint(place.X, place.Y, Length.Zero)) is { } foot && Frame.Cover(place, half) is { } cover
-            ? new Seen(trunk, index, foot, cover, Frame.Power(place, half), TrunkAxis.TipOf(trunk) is { } tip ? Frame.See(tip) : null)
+            ? new Seen(trunk, index, foot, cover, TrunkAxis.TipOf(trunk) is { } tip ? Frame.See(tip) : null)
             : null;
     }
 
-    /// <summary>Whether nearer trunks cover as much of a trunk as hides it: the part of its width that they cover together.</summary>
-    private bool IsCovered(Seen seen)
+    /// <summary>Notes what a trunk covers, in whole nanometres; of one that is not seen no number stands at the left, which is beside none.</summary>
+    private void Cover(Seen seen)
     {
-        if (seen.Trunk.Diameter is null)
+        (left[seen.Index], right[seen.Index]) = (seen.Cover.Left.Nanometres, seen.Cover.Right.Nanometres);
+        (power[seen.Index], isWide[seen.Index]) = (Frame.Power(seen.Trunk.Place!.Value, seen.Index == slot ? radius : (seen.Trunk.Diameter?.Value ?? Length.Zero) * 0.5), seen.Trunk.Diameter is not null);
+    }
+
+    /// <summary>Whether nearer trunks cover as much of a trunk as hides it: the part of its width that they cover together.</summary>
+    private bool IsCovered(int trunk)
+    {
+        if (!isWide[trunk])
         {
             return false;
         }
 
-        var (left, right) = (seen.Cover.Left, seen.Cover.Right);
+        var (from, to) = (left[trunk], right[trunk]);
         nearer.Clear();
-        foreach (var other in row)
+        for (var other = 0; other < left.Length; other++)
         {
-            if (!ReferenceEquals(other, seen) && IsNearer(other, seen) && other.Cover.Left <= right && other.Cover.Right >= left)
+            if (left[other] <= to && right[other] >= from && other != trunk && IsNearer(other, trunk))
             {
-                nearer.Add(other.Cover);
+                nearer.Add((left[other], right[other]));
             }
         }
 
-        if (right <= left)
+        if (to <= from)
         {
-            return nearer.Exists(cover => cover.Left <= left && cover.Right > left) && 100 >= hiddenPercent;
+            return nearer.Exists(cover => cover.Left <= from && cover.Right > from) && 100 >= hiddenPercent;
+        }
+
+        if (nearer.Count == 0)
+        {
+            return 0 >= hiddenPercent;
         }
 
         nearer.Sort((one, other) => one.Left.CompareTo(other.Left));
-        Length open = Length.Zero, upTo = left;
+        double open = 0, upTo = from;
         foreach (var cover in nearer)
         {
             if (cover.Left > upTo)
             {
-                open += (cover.Left < right ? cover.Left : right) - upTo;
+                open += (cover.Left < to ? cover.Left : to) - upTo;
             }
 
             upTo = cover.Right > upTo ? cover.Right : upTo;
         }
 
-        open += upTo < right ? right - upTo : Length.Zero;
-        return new Proportion((seen.Cover.Width - open) / seen.Cover.Width).Percent >= hiddenPercent;
+        open += upTo < to ? to - upTo : 0;
+        return new Proportion((to - from - open) / (to - from)).Percent >= hiddenPercent;
     }
 
-    private sealed record Seen(TrunkState Trunk, int Index, ViewedPoint Foot, ViewInterval Cover, double Power, ViewedPoint? Top);
+    private sealed record Seen(TrunkState Trunk, int Index, ViewedPoint Foot, ViewInterval Cover, ViewedPoint? Top);
 }

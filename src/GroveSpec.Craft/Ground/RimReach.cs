@@ -8,6 +8,10 @@ namespace GroveSpec.Craft.Ground;
 /// <param name="diameter">The newcomer's diameter.</param>
 public sealed class RimReach(ContainerOutline outline, Length diameter)
 {
+    private const int Kept = 4;
+
+    private readonly (PlanPoint Place, Length Room)[] known = new (PlanPoint, Length)[Kept];
+    private int count;
     private PlanPoint last;
     private double lastRoom = double.NegativeInfinity;
 
@@ -16,9 +20,21 @@ public sealed class RimReach(ContainerOutline outline, Length diameter)
     /// <returns>The distance, negative when the bark reaches past the rim.</returns>
     public Length Room(PlanPoint place)
     {
+        // The same place is asked for again and again, first for a guess and then to be sure.
+        for (var index = 0; index < Math.Min(count, Kept); index++)
+        {
+            if (known[index].Place == place)
+            {
+                (last, lastRoom) = (place, known[index].Room.Millimetres);
+                return known[index].Room;
+            }
+        }
+
         // Half an odd number of nanometres is rounded up, on the safe side.
         var room = outline.SignedDistance(place) - new Length(diameter.Nanometres - (diameter.Nanometres / 2));
         (last, lastRoom) = (place, room.Millimetres);
+        known[count % Kept] = (place, room);
+        count = count == (2 * Kept) - 1 ? Kept : count + 1;
         return room;
     }
 

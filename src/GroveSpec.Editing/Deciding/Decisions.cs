@@ -31,7 +31,7 @@ public static class Decisions
             Question.Thin => ThinningSheet.Of(assessment, fields, cancellation),
             Question.Fronts => FrontsSheet.Of(assessment, cancellation),
             Question.Nudge => NudgeSheet.Of(assessment, fields, sideBySide, cancellation),
-            Question.Ground => GroundSheet.Of(assessment, fields, cancellation),
+            Question.Ground => GroundSheet.Of(assessment, fields, sideBySide, cancellation),
             _ => StandSheet.Of(assessment, cancellation),
         };
 

@@ -14,9 +14,10 @@ internal static class GroundSheet
     /// <summary>Lays the spots out.</summary>
     /// <param name="assessment">The file.</param>
     /// <param name="fields">How thick and high the trunk is, or which one of the planting it is.</param>
+    /// <param name="sideBySide">Runs pieces of work side by side; null for one after the other.</param>
     /// <param name="cancellation">Ends the search.</param>
     /// <returns>The sheet.</returns>
-    public static DecisionSheet Of(Assessment assessment, FieldReading fields, CancellationToken cancellation)
+    public static DecisionSheet Of(Assessment assessment, FieldReading fields, Action<int, Action<int>>? sideBySide, CancellationToken cancellation)
     {
         var of = fields.Name("of", "A trunk that is here");
         (Length? usualDiameter, Length? usualHeight) = (null, null);
@@ -27,7 +28,7 @@ internal static class GroundSheet
 
         var diameter = fields.Length("diameter", of is null ? "Or one more, thick" : "If it were thick", usualDiameter, mayBeEmpty: of is not null);
         var height = fields.Length("height", "and high", usualHeight, mayBeEmpty: true);
-        var answer = FreeGround.Find(assessment.ToContext(), new GroundWish(diameter, height, of), cancellation);
+        var answer = FreeGround.Find(assessment.ToContext(), new GroundWish(diameter, height, of), sideBySide, cancellation);
         if (answer.Obstacle is { } obstacle)
         {
             return new DecisionSheet { Says = [obstacle], Fields = fields.Fields };

@@ -59,10 +59,10 @@ public class FreeGroundTests
     public void The_outline_parts_free_places_from_others_to_two_hundredths_of_a_millimetre(int trunks, int seed, double diameter)
     {
         var context = Check.Of(GroundSource.Scattered(trunks, seed)).ToContext();
-        var answer = FreeGround.FindOutline(context, new(Length.FromMillimetres(diameter), null, null), TestContext.Current.CancellationToken);
+        var answer = FreeGround.FindOutline(context, new(Length.FromMillimetres(diameter), null, null), cancellation: TestContext.Current.CancellationToken);
         Assert.NotEmpty(answer.Outline);
         var ground = new GroundCase(context, answer.Trunk!);
-        var test = new GroundTest(new GroundJudge(ground), new GroundBounds(ground));
+        var test = new GroundTest(new GroundJudge(ground), new GroundBounds(ground), new());
         var random = new Random(seed);
         var slivers = 0;
         const int Places = 20_000;
@@ -87,7 +87,7 @@ public class FreeGroundTests
         foreach (var (trunks, seed) in new[] { (3, 1), (7, 2), (9, 3), (14, 4) })
         {
             var before = Check.Of(GroundSource.Scattered(trunks, seed));
-            var answer = FreeGround.Find(before.ToContext(), new(Length.FromMillimetres(34), Length.FromMillimetres(310), null), TestContext.Current.CancellationToken);
+            var answer = FreeGround.Find(before.ToContext(), new(Length.FromMillimetres(34), Length.FromMillimetres(310), null), cancellation: TestContext.Current.CancellationToken);
             var known = before.Findings.Where(finding => finding.Check.IsComposition).Concat(answer.Anywhere).Select(Key).ToHashSet(StringComparer.Ordinal);
             Assert.NotEmpty(answer.Spots);
             foreach (var spot in answer.Spots)
@@ -104,7 +104,7 @@ public class FreeGroundTests
     public void Spots_lie_apart_and_have_the_room_that_is_said()
     {
         var context = Check.Of(GroundSource.Scattered(9, 1)).ToContext();
-        var answer = FreeGround.Find(context, new(Length.FromMillimetres(12), null, null), TestContext.Current.CancellationToken);
+        var answer = FreeGround.Find(context, new(Length.FromMillimetres(12), null, null), cancellation: TestContext.Current.CancellationToken);
         var judge = new GroundJudge(new GroundCase(context, answer.Trunk!));
         Assert.Equal(3, answer.Spots.Length);
         foreach (var spot in answer.Spots)
@@ -123,7 +123,7 @@ public class FreeGroundTests
     public void A_trunk_that_is_moved_is_written_at_its_own_place_and_keeps_its_line()
     {
         var before = Check.Of("trunk A at -100, 0 mm diameter 20 mm height 200 mm   # the old one\ntrunk B at 90, 40 mm   diameter 14 mm height 130 mm\ntrunk C at 10, -60 mm diameter 9 mm height 90 mm\n");
-        var answer = FreeGround.Find(before.ToContext(), new(null, null, "B"), TestContext.Current.CancellationToken);
+        var answer = FreeGround.Find(before.ToContext(), new(null, null, "B"), cancellation: TestContext.Current.CancellationToken);
         var place = answer.Spots[0].Place;
         var after = TextEdits.Apply(before.Tree.Text.Content, answer.Spots[0].Edits);
         Assert.Equal(before.Tree.Text.Content.Replace("at 90, 40 mm", FormattableString.Invariant($"at {place.X.Millimetres}, {place.Y.Millimetres} mm"), StringComparison.Ordinal), after);
@@ -175,13 +175,29 @@ public class FreeGroundTests
         var wish = new GroundWish(Length.FromMillimetres(33), Length.FromMillimetres(300), null);
         for (var round = 0; round < 3; round++)
         {
-            FreeGround.Find(context, wish, TestContext.Current.CancellationToken);
+            FreeGround.Find(context, wish, cancellation: TestContext.Current.CancellationToken);
             _ = Checker.Composition(new CheckContext(context.Planting, context.State, context.Origins, context.Units), CancellationToken.None).Count();
         }
 
-        var search = Least(() => FreeGround.Find(context, wish, TestContext.Current.CancellationToken));
+        var search = Least(() => FreeGround.Find(context, wish, cancellation: TestContext.Current.CancellationToken));
         var check = Least(() => Checker.Composition(new CheckContext(context.Planting, context.State, context.Origins, context.Units), CancellationToken.None).Count());
         Assert.True(search < check * 1000, $"the search took {search / check:0} times as long as a round of the checks");
+    }
+
+    [Fact]
+    public void The_ground_is_the_same_side_by_side_and_one_after_another()
+    {
+        foreach (var (trunks, seed, diameter) in new[] { (30, 4, 5.0), (14, 2, 24.0), (6, 1, 12.0), (1, 1, 18.0) })
+        {
+            var context = Check.Of(GroundSource.Scattered(trunks, seed)).ToContext();
+            var wish = new GroundWish(Length.FromMillimetres(diameter), Length.FromMillimetres(200), null);
+            var one = FreeGround.Find(context, wish, cancellation: TestContext.Current.CancellationToken);
+            var other = FreeGround.Find(context, wish, (count, work) => Parallel.For(0, count, work), TestContext.Current.CancellationToken);
+            Assert.True(one.FreeArea > 0 || trunks < 30);
+            Assert.Equal(one.Outline.Select(ring => string.Join(' ', ring)), other.Outline.Select(ring => string.Join(' ', ring)));
+            Assert.Equal(one.Takers, other.Takers);
+            Assert.Equal(one.Spots.Select(spot => (spot.Place, spot.Score, spot.Room, spot.Why)), other.Spots.Select(spot => (spot.Place, spot.Score, spot.Room, spot.Why)));
+        }
     }
 
     private static double Least<T>(Func<T> work)
@@ -199,7 +215,7 @@ public class FreeGroundTests
 
     private static string Key(Finding finding) => $"{finding.Check.Name} {string.Join(' ', finding.Trunks)}";
 
-    private static GroundAnswer Found(string source, GroundWish wish) => FreeGround.Find(Check.Of(source).ToContext(), wish, TestContext.Current.CancellationToken);
+    private static GroundAnswer Found(string source, GroundWish wish) => FreeGround.Find(Check.Of(source).ToContext(), wish, cancellation: TestContext.Current.CancellationToken);
 
     /// <summary>Whether a place the other way lies within a step and a half on some two sides across from each other.</summary>
     private static bool IsSliver(GroundTest test, PlanPoint place, Length step, bool isFree)

@@ -48,7 +48,7 @@ public sealed class GroundPlateTests
     private static (GroundAnswer Answer, string Svg) Draw(PlantingState state, double diameter)
     {
         var context = new CheckContext(state.Planting, state, new NoOrigins(), UnitSystem.Metric);
-        var answer = FreeGround.Find(context, new(Length.FromMillimetres(diameter), null, null), TestContext.Current.CancellationToken);
+        var answer = FreeGround.Find(context, new(Length.FromMillimetres(diameter), null, null), cancellation: TestContext.Current.CancellationToken);
         Assert.Null(answer.Obstacle);
         return (answer, GroundPlate.Draw(state, answer, DrawingOptions.Default));
     }
