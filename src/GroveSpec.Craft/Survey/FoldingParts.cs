@@ -11,15 +11,18 @@ internal readonly record struct FoldingParts(int[] Trunks, double X, double Y, d
     // Pairs grow with the square and searches with the cube; larger networks are looked at trunk by trunk only.
     private const int MostTrunksByPairs = 60;
 
-    /// <summary>The mirror image of a place.</summary>
-    /// <param name="x">To the right.</param>
-    /// <param name="y">To the back.</param>
-    /// <returns>Its image.</returns>
-    public (double X, double Y) Fold(double x, double y)
+    /// <summary>Turns the part over.</summary>
+    /// <param name="places">Two numbers for each trunk of the network, which stay.</param>
+    /// <returns>The places with those of the part turned over.</returns>
+    public double[] Turn(double[] places)
     {
-        double dx = x - X, dy = y - Y;
-        var across = (dx * -AlongY) + (dy * AlongX);
-        return (x + (2 * across * AlongY), y - (2 * across * AlongX));
+        double[] turned = [.. places];
+        foreach (var trunk in Trunks)
+        {
+            (turned[2 * trunk], turned[(2 * trunk) + 1]) = Fold(places[2 * trunk], places[(2 * trunk) + 1]);
+        }
+
+        return turned;
     }
 
     /// <summary>All parts of a network to try.</summary>
@@ -119,5 +122,12 @@ internal readonly record struct FoldingParts(int[] Trunks, double X, double Y, d
 
         var turn = 0.5 * Math.Atan2(2 * xy, xx - yy);
         return new(part, x, y, Math.Cos(turn), Math.Sin(turn));
+    }
+
+    private (double X, double Y) Fold(double x, double y)
+    {
+        double dx = x - X, dy = y - Y;
+        var across = (dx * -AlongY) + (dy * AlongX);
+        return (x + (2 * across * AlongY), y - (2 * across * AlongX));
     }
 }

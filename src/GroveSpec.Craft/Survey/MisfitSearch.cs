@@ -17,16 +17,19 @@ internal static class MisfitSearch
     // In deviations: as little as this tells no reading from another.
     private const double Alike = 3.5;
 
+    // In mm²: a tenth of what tells two readings apart where the deviation is assumed.
+    private const double MetInSquares = 0.3;
+
     // In deviations: beyond this readings that have no others to be held against do not agree.
     private const double Disagreeing = 4;
 
     /// <summary>Looks for one reading that does not fit.</summary>
     /// <param name="solved">The network with all readings that are trusted.</param>
-    /// <returns>Numbers in the network's readings: none where all fit, one that was found, or several of which one errs, the likeliest first.</returns>
-    public static int[] Look(SolvedNetwork solved)
+    /// <returns>Readings: none where all fit, one that was found, or several of which one errs, the likeliest first.</returns>
+    public static SuspectReading[] Look(SolvedNetwork solved)
     {
         var network = solved.Network;
-        if (solved.Spare < 1)
+        if (solved.Spare < 1 || !IsWrong(solved, 0))
         {
             return [];
         }
@@ -38,44 +41,60 @@ internal static class MisfitSearch
             return [];
         }
 
-        var without = new (int Reading, double SumOfSquares)[most];
+        var without = new SuspectReading[most];
+        var best = double.PositiveInfinity;
         for (var index = 0; index < most; index++)
         {
-            without[index] = (ranked[index], Without(solved, network.Readings[ranked[index]].Source));
+            without[index] = Without(solved, ranked[index], best);
+            best = Math.Min(best, without[index].SumOfSquares);
         }
 
-        var best = without.MinBy(one => one.SumOfSquares);
-        var left = solved.Spare - 1;
-        var variance = left >= ReadingPrecision.FewestSpare
-            ? Math.Max(best.SumOfSquares / left, Rounding * Rounding)
-            : ReadingPrecision.AssumedMillimetres * ReadingPrecision.AssumedMillimetres;
-        var statistic = Math.Sqrt(Math.Max(0, solved.SumOfSquares - best.SumOfSquares) / variance);
-        var isWrong = left >= ReadingPrecision.FewestSpare
-            ? StudentProbability.Beyond(statistic, left) * network.Readings.Length < OnceInSurveys
-            : statistic > Disagreeing;
-        return isWrong
-            ? [.. without.Where(one => one.SumOfSquares - best.SumOfSquares <= Alike * Alike * variance).OrderBy(one => one.SumOfSquares).ThenBy(one => one.Reading).Select(one => one.Reading)]
-            : [];
+        var alike = best + (Alike * Alike * Variance(solved.Spare - 1, best));
+        return IsWrong(solved, best) ? [.. without.Where(one => one.SumOfSquares <= alike).OrderBy(one => one.SumOfSquares).ThenBy(one => one.Reading)] : [];
     }
 
-    /// <summary>The sum of squared misfits without a reading.</summary>
-    private static double Without(SolvedNetwork solved, int source)
+    /// <summary>Whether the misfits are too large for chance, when those of all readings but one come to a sum. With 0 for it, whether they can be at all.</summary>
+    private static bool IsWrong(SolvedNetwork solved, double without)
     {
-        var network = solved.Network.Without(reading => reading.Source == source);
+        var left = solved.Spare - 1;
+        var statistic = Math.Sqrt(Math.Max(0, solved.SumOfSquares - without) / Variance(left, without));
+        return left >= ReadingPrecision.FewestSpare
+            ? StudentProbability.Beyond(statistic, left) * solved.Network.Readings.Length < OnceInSurveys
+            : statistic > Disagreeing;
+    }
+
+    private static double Variance(int left, double sumOfSquares) => left >= ReadingPrecision.FewestSpare
+        ? Math.Max(sumOfSquares / left, Rounding * Rounding)
+        : ReadingPrecision.AssumedMillimetres * ReadingPrecision.AssumedMillimetres;
+
+    /// <summary>The sum of squared misfits without a reading, and what it should have read then.</summary>
+    private static SuspectReading Without(SolvedNetwork solved, int index, double best)
+    {
+        var reading = solved.Network.Readings[index];
+        var network = solved.Network.Without(one => one.Source == reading.Source);
         double[] places = [.. solved.Places];
-        var least = network.Fit(places);
+
+        // Far above the best nothing is alike.
+        var least = network.Fit(places, solved.Spare > ReadingPrecision.FewestSpare ? Math.Max(best, MetInSquares) : double.PositiveInfinity, isSumAsked: true);
+        var fitted = SurveyNetwork.Distance(places, reading.From, reading.To);
         if (solved.Spare > ReadingPrecision.FewestSpare)
         {
-            return least;
+            return new(index, least, fitted);
         }
 
         // With so few readings another shape altogether may meet those that are left, and then nothing speaks against this one being off.
-        foreach (var start in StartPlaces.Of(network, solved.Places))
+        // Once they are met as well as a tape reads, a better shape would tell no more.
+        using var starts = StartPlaces.Of(network, solved.Places).GetEnumerator();
+        while (least > MetInSquares && starts.MoveNext())
         {
-            least = Math.Min(least, network.Fit(start));
+            var misfit = network.Fit(starts.Current, least, isSumAsked: true);
+            if (misfit < least)
+            {
+                (least, fitted) = (misfit, SurveyNetwork.Distance(starts.Current, reading.From, reading.To));
+            }
         }
 
-        return least;
+        return new(index, least, fitted);
     }
 
     /// <summary>Readings that others check, those first whose leaving out promises most: misfit² over the share of it that shows.</summary>

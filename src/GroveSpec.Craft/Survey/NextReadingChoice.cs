@@ -42,7 +42,7 @@ internal sealed class NextReadingChoice(
             return new(off.Reading.From, [off.Reading.To], NextReadingReason.ReadAgain);
         }
 
-        var suspect = parts.SelectMany(part => part.MayBeOff).Select(source => judged[source]).FirstOrDefault();
+        var suspect = parts.SelectMany(part => part.MayBeOff).Select(one => judged[one.Reading.Source]).FirstOrDefault();
         return suspect is null ? null : new(suspect.Reading.From, [suspect.Reading.To], NextReadingReason.TellWhichIsOff);
     }
 

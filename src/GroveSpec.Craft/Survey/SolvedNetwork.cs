@@ -16,6 +16,15 @@ internal sealed class SolvedNetwork
     private const double OnePlaceInMillimetres = 1;
     private const double OnePlaceInDeviations = 6;
 
+    // In mm² for each reading to spare: twice the deviation that is assumed.
+    private const double MetInSquares = 4 * ReadingPrecision.AssumedMillimetres * ReadingPrecision.AssumedMillimetres;
+
+    // So many starts that ended at the least sum are enough, and what share of it is the same.
+    private const int EnoughEnded = 3;
+    private const double SameShare = 1e-6;
+
+    private const int MostTurns = 4;
+
     private SolvedNetwork(SurveyNetwork network, double[] places, double sumOfSquares)
     {
         Network = network;
@@ -61,23 +70,25 @@ internal sealed class SolvedNetwork
     public static SolvedNetwork Best(SurveyNetwork network, double[] known)
     {
         double[]? best = null;
-        var least = double.PositiveInfinity;
+        var (least, ended) = (double.PositiveInfinity, 0);
+        var spare = network.Readings.Length - network.Unknowns;
         foreach (var start in StartPlaces.Of(network, known))
         {
-            var misfit = network.Fit(start);
+            var misfit = network.Fit(start, least, isSumAsked: true);
+            ended = misfit < least * (1 - SameShare) ? 1 : misfit <= least * (1 + SameShare) ? ended + 1 : ended;
             if (misfit < least - 1e-12)
             {
                 (best, least) = (start, misfit);
             }
 
-            // Readings that are met cannot be met better.
-            if (least < 1e-10)
+            // Readings that are met cannot be met better; and where many are to spare, no wrong shape meets them as a tape reads, nor is it found again and again.
+            if (least < 1e-10 || (spare >= network.Unknowns && least <= spare * MetInSquares) || (spare > 0 && 2 * spare >= network.Unknowns && ended == EnoughEnded))
             {
                 break;
             }
         }
 
-        return new(network, best!, least);
+        return From(network, best!);
     }
 
     /// <summary>Fits a network from places that are near.</summary>
@@ -89,6 +100,35 @@ internal sealed class SolvedNetwork
         double[] places = [.. near];
         var misfit = network.Fit(places);
         return new(network, places, misfit);
+    }
+
+    /// <summary>
+    /// A fit that is better: what the search for it can have missed is a part that lies turned over, or several. Parts are
+    /// turned over one after the other as long as that helps.
+    /// </summary>
+    /// <returns>The fit, or null where none is better.</returns>
+    public SolvedNetwork? Better()
+    {
+        double[] places = [.. Places];
+        var least = SumOfSquares;
+        var isBetter = true;
+        for (var turn = 0; turn < MostTurns && isBetter; turn++)
+        {
+            isBetter = false;
+            foreach (var part in FoldingParts.Of(Network, places))
+            {
+                var turned = part.Turn(places);
+                var misfit = Network.Fit(turned, least, isSumAsked: true);
+                if (misfit < least * (1 - SameShare))
+                {
+                    // In place, so that the parts that follow are turned over as they lie now.
+                    turned.CopyTo(places, 0);
+                    (least, isBetter) = (misfit, true);
+                }
+            }
+        }
+
+        return least < SumOfSquares ? From(Network, places) : null;
     }
 
     /// <summary>The covariance of the coordinates sought per squared deviation of a reading; those of free trunks are kept where they are.</summary>
@@ -133,12 +173,7 @@ internal sealed class SolvedNetwork
         var others = new (double X, double Y)?[Network.Count];
         foreach (var part in FoldingParts.Of(Network, Places))
         {
-            double[] folded = [.. Places];
-            foreach (var trunk in part.Trunks)
-            {
-                (folded[2 * trunk], folded[(2 * trunk) + 1]) = part.Fold(Places[2 * trunk], Places[(2 * trunk) + 1]);
-            }
-
+            var folded = part.Turn(Places);
             if (part.Trunks.Any(trunk => Off(folded, trunk) > OnePlace))
             {
                 AddOthers(others, folded, part.Trunks);
@@ -149,7 +184,7 @@ internal sealed class SolvedNetwork
         {
             foreach (var start in StartPlaces.Of(Network, Places, StartPlaces.ManyRandom))
             {
-                AddOthers(others, start, [.. Enumerable.Range(0, Network.Count)]);
+                AddOthers(others, start, []);
             }
         }
 
@@ -157,7 +192,10 @@ internal sealed class SolvedNetwork
     }
 
     /// <summary>Fits from a start, and keeps where its trunks come to stand if the readings fit there as well.</summary>
-    private void AddOthers((double X, double Y)?[] others, double[] start, int[] moved)
+    /// <param name="others">Where they are kept.</param>
+    /// <param name="start">The start.</param>
+    /// <param name="turned">The trunks that were turned over for it; none where all stand anywhere.</param>
+    private void AddOthers((double X, double Y)?[] others, double[] start, int[] turned)
     {
         double[] fitted = [.. start];
         if (Network.Fit(fitted) - SumOfSquares > AsWell * Precision.Deviation * Precision.Deviation)
@@ -165,21 +203,55 @@ internal sealed class SolvedNetwork
             return;
         }
 
-        // In chosen axes places may all have changed with the axes: there what was turned over tells.
+        // In chosen axes places may all have changed with the axes, so that the shape is put back into them.
         var hasAxes = Network.IsKnown.Count(known => known) > 1;
         if (!hasAxes && !IsOtherShape(fitted))
         {
             return;
         }
 
-        var (asked, places) = hasAxes ? (Enumerable.Range(0, Network.Count), fitted) : (moved, start);
-        foreach (var trunk in asked)
+        var places = hasAxes ? fitted : InOwnAxes(fitted, turned);
+        for (var trunk = 0; trunk < Network.Count; trunk++)
         {
             if (!Network.IsKnown[trunk] && !IsFree[trunk] && Off(places, trunk) > OnePlace)
             {
                 others[trunk] ??= (places[2 * trunk], places[(2 * trunk) + 1]);
             }
         }
+    }
+
+    /// <summary>A shape turned and moved so that two trunks lie as they do here: two that were not turned over, or else those that hold the axes. Of both ways round the one that leaves more trunks where they are.</summary>
+    private double[] InOwnAxes(double[] shape, int[] turned)
+    {
+        int[] all = [.. Enumerable.Range(0, Network.Count)];
+        int[] rest = turned.Length == 0 ? [] : [.. all.Where(trunk => !IsFree[trunk] && !turned.Contains(trunk))];
+        var pivot = rest.Length > 1 ? rest[0] : Array.FindIndex(all, trunk => Network.Column(trunk, 0) < 0 && Network.Column(trunk, 1) < 0);
+        var second = rest.Length > 1 ? rest.MaxBy(trunk => SurveyNetwork.Distance(Places, pivot, trunk)) : Array.FindIndex(all, trunk => Network.Column(trunk, 0) >= 0 && Network.Column(trunk, 1) < 0);
+        if (pivot < 0 || second < 0 || pivot == second)
+        {
+            return shape;
+        }
+
+        // By how much to turn, as a cosine and a sine: from the direction in the shape to that here.
+        var (fromX, fromY) = Along(shape, pivot, second);
+        var (toX, toY) = Along(Places, pivot, second);
+        var (one, other) = (new double[shape.Length], new double[shape.Length]);
+        foreach (var trunk in all)
+        {
+            double dx = shape[2 * trunk] - shape[2 * pivot], dy = shape[(2 * trunk) + 1] - shape[(2 * pivot) + 1];
+            double along = (dx * fromX) + (dy * fromY), aside = (dy * fromX) - (dx * fromY);
+            (one[2 * trunk], one[(2 * trunk) + 1]) = (Places[2 * pivot] + (along * toX) - (aside * toY), Places[(2 * pivot) + 1] + (along * toY) + (aside * toX));
+            (other[2 * trunk], other[(2 * trunk) + 1]) = (Places[2 * pivot] + (along * toX) + (aside * toY), Places[(2 * pivot) + 1] + (along * toY) - (aside * toX));
+        }
+
+        return all.Count(trunk => Off(other, trunk) > OnePlace) < all.Count(trunk => Off(one, trunk) > OnePlace) ? other : one;
+    }
+
+    private static (double X, double Y) Along(double[] places, int from, int to)
+    {
+        double dx = places[2 * to] - places[2 * from], dy = places[(2 * to) + 1] - places[(2 * from) + 1];
+        var length = Math.Sqrt((dx * dx) + (dy * dy));
+        return length > 0 ? (dx / length, dy / length) : (1, 0);
     }
 
     private double OnePlace => Math.Max(OnePlaceInMillimetres, OnePlaceInDeviations * Precision.Deviation);

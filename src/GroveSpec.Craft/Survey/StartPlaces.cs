@@ -9,6 +9,10 @@ internal static class StartPlaces
     public const int ManyRandom = 40;
 
     private const int MostKept = 8;
+
+    // Of the longest reading: places nearer than this lead to the same fit, and starts that meet their readings so much worse than the best are not followed.
+    private const double OnePlaceShare = 0.02;
+    private const double HopelessShare = 0.25;
     private const int FewRandom = 6;
 
     /// <summary>All starts for a network.</summary>
@@ -70,11 +74,13 @@ internal static class StartPlaces
             isPlaced[Enumerable.Range(0, network.Count).MaxBy(trunk => neighbours[trunk].Count)] = true;
         }
 
+        var reach = network.Readings.Max(reading => reading.Millimetres);
         var kept = new List<(double[] Places, double Misfit)> { (first, 0) };
         for (var step = isPlaced.Count(placed => placed); step < network.Count; step++)
         {
             var (next, marks) = Next(neighbours, isPlaced);
-            kept = [.. kept.SelectMany(state => Put(state.Places, state.Misfit, next, marks)).OrderBy(state => state.Misfit).Take(MostKept)];
+            kept = [.. kept.SelectMany(state => Put(state.Places, state.Misfit, next, marks, OnePlaceShare * reach)).OrderBy(state => state.Misfit).Take(MostKept)];
+            kept.RemoveAll(state => state.Misfit > kept[0].Misfit + (HopelessShare * reach));
             isPlaced[next] = true;
         }
 
@@ -94,7 +100,7 @@ internal static class StartPlaces
         return (best, [.. neighbours[best].Where(one => isPlaced[one.Other])]);
     }
 
-    private static IEnumerable<(double[] Places, double Misfit)> Put(double[] places, double misfit, int trunk, List<(int Other, double Millimetres)> marks)
+    private static List<(double[] Places, double Misfit)> Put(double[] places, double misfit, int trunk, List<(int Other, double Millimetres)> marks, double onePlace)
     {
         var tries = new List<(double X, double Y)>();
         const int MostMarks = 6;
@@ -114,22 +120,32 @@ internal static class StartPlaces
             tries.Add((places[2 * other] + (distance * Math.Cos(turn)), places[(2 * other) + 1] + (distance * Math.Sin(turn))));
         }
 
-        return tries
-            .Select(place =>
+        var put = new List<(double[] Places, double Misfit)>(MostKept / 2);
+        foreach (var (place, more) in tries.Select(place => (place, More(place))).OrderBy(one => one.Item2))
+        {
+            // Of the places where pairs of circles meet most are one place, a little off.
+            if (put.Count < MostKept / 2 && !put.Exists(one => Math.Abs(one.Places[2 * trunk] - place.X) < onePlace && Math.Abs(one.Places[(2 * trunk) + 1] - place.Y) < onePlace))
             {
                 double[] with = [.. places];
                 (with[2 * trunk], with[(2 * trunk) + 1]) = place;
-                var more = 0.0;
-                foreach (var (other, distance) in marks)
-                {
-                    // By amounts and not by squares, so that one reading that does not fit does not choose for all.
-                    more += Math.Abs(SurveyNetwork.Distance(with, trunk, other) - distance);
-                }
+                put.Add((with, misfit + more));
+            }
+        }
 
-                return (Places: with, Misfit: misfit + more);
-            })
-            .OrderBy(state => state.Misfit)
-            .Take(MostKept / 2);
+        return put;
+
+        double More((double X, double Y) place)
+        {
+            var more = 0.0;
+            foreach (var (other, distance) in marks)
+            {
+                // By amounts and not by squares, so that one reading that does not fit does not choose for all.
+                double dx = place.X - places[2 * other], dy = place.Y - places[(2 * other) + 1];
+                more += Math.Abs(Math.Sqrt((dx * dx) + (dy * dy)) - distance);
+            }
+
+            return more;
+        }
     }
 
     private static IEnumerable<(double X, double Y)> Meetings(double[] places, (int Other, double Millimetres) one, (int Other, double Millimetres) two)

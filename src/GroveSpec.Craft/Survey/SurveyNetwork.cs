@@ -8,16 +8,28 @@ internal sealed class SurveyNetwork
 {
     private const int MostRounds = 200;
 
+    // A fit that may be given up is looked at every so many rounds, and is without hope when it is so much worse and so little better.
+    private const int RoundsBetweenLooks = 4;
+    private const double MuchWorse = 4;
+    private const double LittleBetter = 0.9;
+
+    // Of the sum of squares: a step that promises less than this changes no digit of a place that counts, nor of a sum where only sums are held against each other.
+    private const double NoMore = 1e-13;
+    private const double NoMoreOfSum = 1e-9;
+    private const double NoMoreInSquares = 1e-20;
+
     private readonly int[] columns;
 
     /// <summary>Makes one.</summary>
     /// <param name="isKnown">Which trunks stand at a known place.</param>
     /// <param name="readings">The readings, none between two known places.</param>
     /// <param name="pinned">Coordinates that are kept where nothing known holds the whole: two for each trunk, first to the right, then to the back.</param>
-    public SurveyNetwork(bool[] isKnown, NetworkReading[] readings, bool[]? pinned = null)
+    /// <param name="cancellation">Ends the fits of the network and of those that are made of it.</param>
+    public SurveyNetwork(bool[] isKnown, NetworkReading[] readings, bool[]? pinned = null, CancellationToken cancellation = default)
     {
         IsKnown = isKnown;
         Readings = readings;
+        Cancellation = cancellation;
         columns = new int[2 * isKnown.Length];
         for (var coordinate = 0; coordinate < columns.Length; coordinate++)
         {
@@ -31,6 +43,9 @@ internal sealed class SurveyNetwork
     /// <summary>The readings.</summary>
     public NetworkReading[] Readings { get; }
 
+    /// <summary>Ends the work.</summary>
+    public CancellationToken Cancellation { get; }
+
     /// <summary>How many trunks there are.</summary>
     public int Count => IsKnown.Length;
 
@@ -41,7 +56,7 @@ internal sealed class SurveyNetwork
     public int Column(int trunk, int axis) => columns[(2 * trunk) + axis];
 
     /// <summary>The same network with other coordinates kept.</summary>
-    public SurveyNetwork Pin(bool[] pinned) => new(IsKnown, Readings, pinned);
+    public SurveyNetwork Pin(bool[] pinned) => new(IsKnown, Readings, pinned, Cancellation);
 
     /// <summary>The same network without some readings.</summary>
     public SurveyNetwork Without(Func<NetworkReading, bool> isLeftOut)
@@ -52,13 +67,16 @@ internal sealed class SurveyNetwork
             pinned[coordinate] = columns[coordinate] < 0;
         }
 
-        return new(IsKnown, [.. Readings.Where(reading => !isLeftOut(reading))], pinned);
+        return new(IsKnown, [.. Readings.Where(reading => !isLeftOut(reading))], pinned, Cancellation);
     }
 
-    /// <summary>Moves places to where the sum of squared misfits is least, by damped Gauss–Newton steps (Levenberg 1944, Marquardt 1963).</summary>
+    /// <summary>Moves places to where the sum of squared misfits is least, by damped Gauss–Newton steps (Levenberg 1944, Marquardt 1963), damped by how well the last step kept its promise (Nielsen 1999; from memory).</summary>
     /// <param name="places">Two numbers for each trunk; those sought are changed.</param>
+    /// <param name="least">A sum that was reached already: a fit that goes down slowly far above it is given up. Without one every fit is followed to its end.</param>
+    /// <param name="isSumAsked">Whether only the sum is asked for, and not the last digit of the places.</param>
     /// <returns>The sum of squared misfits, in mm².</returns>
-    public double Fit(double[] places)
+    /// <exception cref="OperationCanceledException">The work was ended.</exception>
+    public double Fit(double[] places, double least = double.PositiveInfinity, bool isSumAsked = false)
     {
         var misfit = SumOfSquares(places);
         if (Unknowns == 0)
@@ -69,10 +87,21 @@ internal sealed class SurveyNetwork
         var normal = new double[Unknowns * Unknowns];
         var damped = new double[Unknowns * Unknowns];
         var (gradient, step, tried) = (new double[Unknowns], new double[Unknowns], new double[places.Length]);
-        var damping = 1e-3;
+        var (damping, raise, before) = (1e-3, 2.0, misfit);
         FillNormal(places, normal, gradient);
         for (var round = 0; round < MostRounds && damping < 1e9; round++)
         {
+            Cancellation.ThrowIfCancellationRequested();
+            if (round % RoundsBetweenLooks == 0 && round > 0)
+            {
+                if (misfit > MuchWorse * least && misfit > LittleBetter * before)
+                {
+                    break;
+                }
+
+                before = misfit;
+            }
+
             normal.CopyTo(damped, 0);
             gradient.CopyTo(step, 0);
             for (var index = 0; index < Unknowns; index++)
@@ -82,11 +111,21 @@ internal sealed class SurveyNetwork
 
             if (!SymmetricMatrix.Solve(damped, step))
             {
-                damping = Math.Max(damping * 10, 1e-9);
+                (damping, raise) = (Math.Max(damping * raise, 1e-9), 2 * raise);
                 continue;
             }
 
-            var longest = 0.0;
+            var (longest, promised) = (0.0, 0.0);
+            for (var column = 0; column < Unknowns; column++)
+            {
+                promised += step[column] * (gradient[column] + (damping * step[column]));
+            }
+
+            if (promised <= ((isSumAsked ? NoMoreOfSum : NoMore) * misfit) + NoMoreInSquares)
+            {
+                break;
+            }
+
             for (var coordinate = 0; coordinate < columns.Length; coordinate++)
             {
                 var column = columns[coordinate];
@@ -98,13 +137,9 @@ internal sealed class SurveyNetwork
             if (after < misfit)
             {
                 tried.CopyTo(places, 0);
+                var share = (2 * (misfit - after) / promised) - 1;
+                (damping, raise) = (Math.Max(damping * Math.Max(1 / 3.0, 1 - (share * share * share)), 1e-12), 2);
                 misfit = after;
-                damping = Math.Max(damping / 10, 1e-12);
-                if (longest < 1e-9)
-                {
-                    break;
-                }
-
                 FillNormal(places, normal, gradient);
             }
             else if (longest < 1e-9)
@@ -113,7 +148,7 @@ internal sealed class SurveyNetwork
             }
             else
             {
-                damping *= 10;
+                (damping, raise) = (damping * raise, 2 * raise);
             }
         }
 

@@ -9,37 +9,42 @@ internal sealed class SurveyPart
     private readonly double[] known;
     private readonly bool isTurnedOver;
 
-    private SurveyPart(int[] trunks, double[] known, bool[] isKnown, NetworkReading[] readings, bool isTurnedOver)
+    private SurveyPart(int[] trunks, double[] known, SurveyNetwork network, bool isTurnedOver)
     {
         this.isTurnedOver = isTurnedOver;
-        (Trunks, this.known, KnownCount) = (trunks, known, isKnown.Count(one => one));
-        Solved = Solve(new SurveyNetwork(isKnown, readings));
+        (Trunks, this.known, KnownCount) = (trunks, known, network.IsKnown.Count(one => one));
+        Solved = Solve(network);
         while (true)
         {
             var suspects = MisfitSearch.Look(Solved);
+
+            // A reading is blamed only where no other shape meets all of them better.
+            if (suspects.Length > 0 && Solved.Better() is { } better)
+            {
+                Solved = better;
+                continue;
+            }
+
             if (suspects.Length > 0 && LeftOut.Count >= MostLeftOut)
             {
                 // So many are not slips of the tape: either the search missed the shape or nothing fits, and no reading is to be blamed.
                 IsUnsettled = true;
                 LeftOut.Clear();
-                Solved = Solve(new SurveyNetwork(isKnown, readings));
+                Solved = Solve(network);
                 MayBeOff = [];
                 break;
             }
 
             if (suspects.Length != 1)
             {
-                MayBeOff = [.. suspects.Select(index => Solved.Network.Readings[index].Source)];
+                MayBeOff = [.. suspects.Select(suspect => (Solved.Network.Readings[suspect.Reading], suspect.Fitted))];
                 break;
             }
 
-            var source = Solved.Network.Readings[suspects[0]].Source;
-            LeftOut.Add(source);
-            Solved = Solve(new SurveyNetwork(isKnown, [.. Solved.Network.Readings.Where(reading => reading.Source != source)]));
+            var off = Solved.Network.Readings[suspects[0].Reading];
+            LeftOut.Add(off);
+            Solved = Solve(network.Without(reading => LeftOut.Contains(reading)));
         }
-
-        OtherPlaces = Solved.OtherPlaces();
-        IsDoubtful = IsUnsettled ? [.. isKnown.Select(one => !one)] : Doubts();
     }
 
     /// <summary>The trunks' numbers in the planting, in the order of the file.</summary>
@@ -51,29 +56,29 @@ internal sealed class SurveyPart
     /// <summary>The fit without the readings left out.</summary>
     public SolvedNetwork Solved { get; private set; }
 
-    /// <summary>The file's readings that were found to be off.</summary>
-    public List<int> LeftOut { get; } = [];
+    /// <summary>The readings that were found to be off.</summary>
+    public List<NetworkReading> LeftOut { get; } = [];
 
-    /// <summary>The file's readings of which one is off, the likeliest first.</summary>
-    public int[] MayBeOff { get; }
+    /// <summary>The readings of which one is off, the likeliest first, each with what it should have read if it is the one, in millimetres.</summary>
+    public (NetworkReading Reading, double Fitted)[] MayBeOff { get; }
 
     /// <summary>Whether no shape was found that all but a few readings meet.</summary>
     public bool IsUnsettled { get; }
 
     /// <summary>For each trunk its other place.</summary>
-    public (double X, double Y)?[] OtherPlaces { get; }
+    public (double X, double Y)?[] OtherPlaces => field ??= Solved.OtherPlaces();
 
     /// <summary>Which trunks' places depend on which reading is off.</summary>
-    public bool[] IsDoubtful { get; }
+    public bool[] IsDoubtful => field ??= IsUnsettled ? [.. Solved.Network.IsKnown.Select(one => !one)] : Doubts();
 
     /// <summary>Solves one.</summary>
     /// <param name="trunks">The trunks' numbers in the planting.</param>
     /// <param name="known">Two numbers for each of them, in millimetres.</param>
-    /// <param name="isKnown">Which of them are known.</param>
-    /// <param name="readings">The readings between them.</param>
+    /// <param name="network">The readings between them.</param>
     /// <param name="isTurnedOver">Whether chosen axes are chosen the other way round.</param>
     /// <returns>The part.</returns>
-    public static SurveyPart Of(int[] trunks, double[] known, bool[] isKnown, NetworkReading[] readings, bool isTurnedOver) => new(trunks, known, isKnown, readings, isTurnedOver);
+    /// <exception cref="OperationCanceledException">The work was ended.</exception>
+    public static SurveyPart Of(int[] trunks, double[] known, SurveyNetwork network, bool isTurnedOver) => new(trunks, known, network, isTurnedOver);
 
     private SolvedNetwork Solve(SurveyNetwork network)
     {
@@ -146,10 +151,10 @@ internal sealed class SurveyPart
         const int MostTried = 12;
         var network = Solved.Network;
         var isDoubtful = new bool[network.Count];
-        foreach (var source in MayBeOff.Take(MostTried))
+        foreach (var (suspect, _) in MayBeOff.Take(MostTried))
         {
             double[] places = [.. Solved.Places];
-            network.Without(reading => reading.Source == source).Fit(places);
+            network.Without(reading => reading.Source == suspect.Source).Fit(places);
             for (var trunk = 0; trunk < network.Count; trunk++)
             {
                 double dx = places[2 * trunk] - Solved.Places[2 * trunk], dy = places[(2 * trunk) + 1] - Solved.Places[(2 * trunk) + 1];

@@ -14,6 +14,7 @@ internal sealed class Surveyor
 
     private readonly PlantingState state;
     private readonly bool isTurnedOver;
+    private readonly CancellationToken cancellation;
     private readonly TrunkState[] trunks;
     private readonly bool[] isKnown;
     private readonly NetworkReading[] readings;
@@ -23,10 +24,10 @@ internal sealed class Surveyor
     /// <summary>Makes one.</summary>
     /// <param name="state">The planting on a day.</param>
     /// <param name="isTurnedOver">Whether chosen axes are chosen the other way round.</param>
-    public Surveyor(PlantingState state, bool isTurnedOver)
+    /// <param name="cancellation">Ends the work.</param>
+    public Surveyor(PlantingState state, bool isTurnedOver, CancellationToken cancellation)
     {
-        this.state = state;
-        this.isTurnedOver = isTurnedOver;
+        (this.state, this.isTurnedOver, this.cancellation) = (state, isTurnedOver, cancellation);
         trunks = [.. state.Trunks.DistinctBy(trunk => trunk.Name, StringComparer.Ordinal)];
         isKnown = [.. trunks.Select(trunk => trunk.Trunk.At is not null)];
         var byName = trunks.Select((trunk, index) => (trunk.Name, index)).ToDictionary(one => one.Name, one => one.index, StringComparer.Ordinal);
@@ -46,23 +47,10 @@ internal sealed class Surveyor
 
     /// <summary>Surveys.</summary>
     /// <returns>The survey.</returns>
+    /// <exception cref="OperationCanceledException">The work was ended.</exception>
     public TapeSurvey Survey()
     {
-        foreach (var group in Groups())
-        {
-            if (group.Count(trunk => !isKnown[trunk]) > TapeSurvey.MostTrunks)
-            {
-                tooLarge.UnionWith(group.Where(trunk => !isKnown[trunk]));
-            }
-            else if (PartOf(group) is { } part)
-            {
-                parts.Add(part);
-            }
-        }
-
-        parts.Sort((left, right) => (right.KnownCount > 0) != (left.KnownCount > 0) ? (right.KnownCount > 0).CompareTo(left.KnownCount > 0)
-            : right.Trunks.Length != left.Trunks.Length ? right.Trunks.Length.CompareTo(left.Trunks.Length)
-            : left.Trunks[0].CompareTo(right.Trunks[0]));
+        FindParts();
         var surveyed = Surveyed();
         var judged = Judged(surveyed);
         var freedoms = Freedoms(surveyed);
@@ -79,6 +67,60 @@ internal sealed class Surveyor
             IsUnsettled = parts.Exists(part => part.IsUnsettled),
             IsTooLarge = tooLarge.Count > 0,
         };
+    }
+
+    /// <summary>Looks only how readings agree, which takes a small part of the time.</summary>
+    /// <param name="before">What came of it before; it is kept where the same was read among the same places.</param>
+    /// <returns>How they agree.</returns>
+    /// <exception cref="OperationCanceledException">The work was ended.</exception>
+    public TapeAgreement Agreement(TapeAgreement? before)
+    {
+        (string, PlanPoint?)[] places = [.. trunks.Select(trunk => (trunk.Name, trunk.Trunk.At?.Value))];
+        (NetworkReading, Length)[] read = [.. readings.Select(reading => (reading, state.Planting.Tapes[reading.Source].Distance))];
+        if (before is not null && before.IsOf(places, read))
+        {
+            return before;
+        }
+
+        FindParts();
+        return new TapeAgreement(places, read)
+        {
+            BetweenPlaces = [.. readings
+                .Where(reading => isKnown[reading.From] && isKnown[reading.To])
+                .Select(reading => AsRead(reading, trunks[reading.From].Trunk.At!.Value.Value.DistanceTo(trunks[reading.To].Trunk.At!.Value.Value).Millimetres))],
+            LeftOut = [.. parts.SelectMany(LeftOut).OrderBy(one => one.Reading)],
+            InDoubt = [.. parts.Where(part => part.MayBeOff.Length > 0).Select(part => part.MayBeOff.Select(one => AsRead(one.Reading, one.Fitted)).ToImmutableArray())],
+            Unsettled = [.. parts.Where(part => part.IsUnsettled).Select(part => part.Solved.Network.Readings.Select(reading => reading.Source).ToImmutableArray())],
+        };
+
+        IEnumerable<FittedReading> LeftOut(SurveyPart part) => part.LeftOut.Select(reading => AsRead(reading, SurveyNetwork.Distance(part.Solved.Places, reading.From, reading.To)));
+
+        // What was added to come from bark to centre is taken off again.
+        FittedReading AsRead(NetworkReading reading, double between)
+        {
+            var distance = state.Planting.Tapes[reading.Source].Distance;
+            var most = Length.Largest.Millimetres;
+            return new(reading.Source, Length.FromMillimetres(Math.Clamp(between - (reading.Millimetres - distance.Millimetres), -most, most)));
+        }
+    }
+
+    private void FindParts()
+    {
+        foreach (var group in Groups())
+        {
+            if (group.Count(trunk => !isKnown[trunk]) > TapeSurvey.MostTrunks)
+            {
+                tooLarge.UnionWith(group.Where(trunk => !isKnown[trunk]));
+            }
+            else if (PartOf(group) is { } part)
+            {
+                parts.Add(part);
+            }
+        }
+
+        parts.Sort((left, right) => (right.KnownCount > 0) != (left.KnownCount > 0) ? (right.KnownCount > 0).CompareTo(left.KnownCount > 0)
+            : right.Trunks.Length != left.Trunks.Length ? right.Trunks.Length.CompareTo(left.Trunks.Length)
+            : left.Trunks[0].CompareTo(right.Trunks[0]));
     }
 
     /// <summary>Trunks that hang together by readings. All known places hang together, since the axes hold them.</summary>
@@ -134,7 +176,7 @@ internal sealed class Surveyor
             }
         }
 
-        return SurveyPart.Of(group, places, [.. group.Select(trunk => isKnown[trunk])], own, isTurnedOver);
+        return SurveyPart.Of(group, places, new SurveyNetwork([.. group.Select(trunk => isKnown[trunk])], own, cancellation: cancellation), isTurnedOver);
     }
 
     private PlanPoint Origin => Array.IndexOf(isKnown, true) is >= 0 and var first ? trunks[first].Trunk.At!.Value.Value : PlanPoint.Origin;
@@ -194,8 +236,8 @@ internal sealed class Surveyor
 
     private ImmutableArray<SurveyedReading> Judged(ImmutableArray<SurveyedTrunk> surveyed)
     {
-        var leftOut = parts.SelectMany(part => part.LeftOut).ToHashSet();
-        var mayBeOff = parts.SelectMany(part => part.MayBeOff).ToHashSet();
+        var leftOut = parts.SelectMany(part => part.LeftOut).Select(reading => reading.Source).ToHashSet();
+        var mayBeOff = parts.SelectMany(part => part.MayBeOff).Select(one => one.Reading.Source).ToHashSet();
         var result = state.Planting.Tapes.Select(tape => new SurveyedReading(tape, SurveyedReadingKind.Unusable, null)).ToArray();
         foreach (var reading in readings)
         {

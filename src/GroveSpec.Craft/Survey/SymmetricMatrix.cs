@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace GroveSpec.Craft.Survey;
 
 /// <summary>What least squares need of a symmetric matrix without negative directions, kept whole, row by row.</summary>
@@ -20,24 +22,17 @@ internal static class SymmetricMatrix
 
         for (var row = 0; row < size; row++)
         {
-            var sum = right[row];
-            for (var column = 0; column < row; column++)
-            {
-                sum -= matrix[(row * size) + column] * right[column];
-            }
-
-            right[row] = sum / matrix[(row * size) + row];
+            right[row] = (right[row] - Product(matrix.AsSpan(row * size, row), right.AsSpan(0, row))) / matrix[(row * size) + row];
         }
 
+        // Row by row as the factor lies in memory: what a row takes off those above it.
         for (var row = size - 1; row >= 0; row--)
         {
-            var sum = right[row];
-            for (var below = row + 1; below < size; below++)
+            right[row] /= matrix[(row * size) + row];
+            for (var above = 0; above < row; above++)
             {
-                sum -= matrix[(below * size) + row] * right[below];
+                right[above] -= matrix[(row * size) + above] * right[row];
             }
-
-            right[row] = sum / matrix[(row * size) + row];
         }
 
         return true;
@@ -163,18 +158,32 @@ internal static class SymmetricMatrix
         }
     }
 
+    /// <summary>The sum of products, in an order that is the same on every machine.</summary>
+    private static double Product(ReadOnlySpan<double> left, ReadOnlySpan<double> right)
+    {
+        var sums = Vector256<double>.Zero;
+        var index = 0;
+        for (; index + Vector256<double>.Count <= left.Length; index += Vector256<double>.Count)
+        {
+            sums += Vector256.Create(left.Slice(index, Vector256<double>.Count)) * Vector256.Create(right.Slice(index, Vector256<double>.Count));
+        }
+
+        var sum = (sums[0] + sums[1]) + (sums[2] + sums[3]);
+        for (; index < left.Length; index++)
+        {
+            sum += left[index] * right[index];
+        }
+
+        return sum;
+    }
+
     private static bool Factor(double[] matrix, int size)
     {
         for (var column = 0; column < size; column++)
         {
             for (var row = column; row < size; row++)
             {
-                var sum = matrix[(row * size) + column];
-                for (var before = 0; before < column; before++)
-                {
-                    sum -= matrix[(row * size) + before] * matrix[(column * size) + before];
-                }
-
+                var sum = matrix[(row * size) + column] - Product(matrix.AsSpan(row * size, column), matrix.AsSpan(column * size, column));
                 if (row == column)
                 {
                     if (!(sum > 0))

@@ -49,7 +49,15 @@ public sealed record TapeSurvey
     /// <param name="state">The planting on a day, whose thicknesses are those of the day; only places that the file states count as known.</param>
     /// <param name="isTurnedOver">Whether axes that are chosen because too few places are known are chosen the other way round.</param>
     /// <returns>The survey; the same for the same readings.</returns>
-    public static TapeSurvey Of(PlantingState state, bool isTurnedOver = false) => new Surveyor(state, isTurnedOver).Survey();
+    public static TapeSurvey Of(PlantingState state, bool isTurnedOver = false) => Search(state, isTurnedOver, CancellationToken.None);
+
+    /// <summary>Surveys a planting for somebody who may not wait for it.</summary>
+    /// <param name="state">As in <see cref="Of"/>.</param>
+    /// <param name="isTurnedOver">As in <see cref="Of"/>.</param>
+    /// <param name="cancellation">Ends the work.</param>
+    /// <returns>The survey; the same for the same readings.</returns>
+    /// <exception cref="OperationCanceledException">The work was ended.</exception>
+    public static TapeSurvey Search(PlantingState state, bool isTurnedOver, CancellationToken cancellation) => new Surveyor(state, isTurnedOver, cancellation).Survey();
 
     /// <summary>Surveys trunks that hang together and are tied to no known place, for themselves.</summary>
     /// <param name="state">The planting, as it was surveyed.</param>

@@ -21,10 +21,9 @@ internal static class SurveySheet
             return new DecisionSheet { Says = ["No trunk is written down."] };
         }
 
-        var survey = TapeSurvey.Of(assessment.State);
-        cancellation.ThrowIfCancellationRequested();
+        var survey = TapeSurvey.Search(assessment.State, isTurnedOver: false, cancellation);
         var isEitherWay = survey.Freedoms.Any(freedom => freedom.Kind == SurveyFreedomKind.Axes) && survey.Trunks.Any(trunk => trunk.CanBeWritten);
-        var turned = isEitherWay ? TapeSurvey.Of(assessment.State, isTurnedOver: true) : null;
+        var turned = isEitherWay ? TapeSurvey.Search(assessment.State, isTurnedOver: true, cancellation) : null;
         return new DecisionSheet
         {
             Says = [.. SurveyWords.NothingSought(survey) is { Length: > 0 } nothing ? [nothing] : Array.Empty<string>(), .. SurveyWords.Notes(survey, assessment.Units)],

@@ -42,6 +42,23 @@ internal sealed class SurveyedLayout
         }
     }
 
+    /// <summary>Three known trunks round others, each of which is read to those nearest of the trunks before it.</summary>
+    public static SurveyedLayout OfNearest(SeededRandom random, int sought, int nearest, Func<double> error)
+    {
+        var side = 60 * Math.Sqrt(sought);
+        (double X, double Y)[] places = [(-side / 2, -side / 2), (side / 2, -side / 2), (0, side / 2), .. Enumerable.Range(0, sought).Select(_ => ((random.NextShare() - 0.5) * side, (random.NextShare() - 0.5) * side))];
+        var layout = new SurveyedLayout(places, 3);
+        for (var trunk = 3; trunk < places.Length; trunk++)
+        {
+            foreach (var other in Enumerable.Range(0, trunk).OrderBy(other => Distance(places[trunk], places[other])).Take(nearest))
+            {
+                layout.Read(trunk, other, error());
+            }
+        }
+
+        return layout;
+    }
+
     public SurveyedLayout ReadAllPairs(Func<double>? error = null)
     {
         for (var one = 0; one < Places.Length; one++)
