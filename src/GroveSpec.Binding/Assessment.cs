@@ -42,6 +42,9 @@ public sealed record Assessment
     /// <summary>The units in which the messages speak.</summary>
     public required UnitSystem Units { get; init; }
 
+    /// <summary>How the tape readings agree; null where the file has none or did not ask.</summary>
+    public required TapeAgreement? Tapes { get; init; }
+
     /// <summary>The files that facts were taken from besides the planting's own.</summary>
     public required ImmutableArray<UsedFile> Used { get; init; }
 
@@ -67,16 +70,19 @@ public sealed record Assessment
     /// <param name="date">The day to judge; null for the newest that the file names.</param>
     /// <param name="units">The units in which messages speak.</param>
     /// <param name="cancellation">Ends the work between two of its steps.</param>
+    /// <param name="tapes">How the tape readings agreed before an edit, which is not worked out again where they are the same; null where that is not known.</param>
     /// <returns>What is known of it.</returns>
     /// <exception cref="OperationCanceledException">The work was ended.</exception>
-    public static Assessment Of(string file, SyntaxTree tree, IFileReader reader, LocalDate? date, UnitSystem units, CancellationToken cancellation)
+    public static Assessment Of(string file, SyntaxTree tree, IFileReader reader, LocalDate? date, UnitSystem units, CancellationToken cancellation, TapeAgreement? tapes = null)
     {
         cancellation.ThrowIfCancellationRequested();
         var bound = Binder.Bind(tree, file, reader);
         cancellation.ThrowIfCancellationRequested();
         var day = date ?? bound.Planting.NewestDay;
         var state = TapePlacement.Complete(bound.Planting.StateOn(day));
-        var report = Checker.Check(new CheckContext(bound.Planting, state, bound.Origins, units), bound.Findings, cancellation);
+        TapeAgreement? agreement = null;
+        var context = new CheckContext(bound.Planting, state, bound.Origins, units) { Tapes = () => agreement = TapeAgreement.Of(state, tapes, cancellation) };
+        var report = Checker.Check(context, bound.Findings, cancellation);
         return new Assessment
         {
             File = file,
@@ -88,11 +94,12 @@ public sealed record Assessment
             Origins = bound.Origins,
             Date = day,
             Units = units,
+            Tapes = agreement,
             Used = bound.Used,
         };
     }
 
-    /// <summary>What the checks were given, for whoever asks them again. Each call makes another, since a context remembers what was told.</summary>
+    /// <summary>What the checks of composition were given, for whoever asks them again. Each call makes another, since a context remembers what was told.</summary>
     /// <returns>The context.</returns>
     public CheckContext ToContext() => new(Planting, State, Origins, Units);
 

@@ -4,6 +4,7 @@ using GroveSpec.Craft.Calendar;
 using GroveSpec.Craft.Care;
 using GroveSpec.Craft.Composition;
 using GroveSpec.Craft.Containers;
+using GroveSpec.Craft.Survey;
 using GroveSpec.Craft.Views;
 using GroveSpec.Craft.Wire;
 using GroveSpec.Model;
@@ -26,6 +27,9 @@ public sealed record CheckContext(Planting Planting, PlantingState State, IOrigi
     private TaskReckoning? reckoning;
     private ImmutableArray<Work>? work;
     private ImmutableArray<WirePlan>? wires;
+
+    /// <summary>Looks how the tape readings agree; null where they are not to be looked at, as where only the composition is asked for, again and again.</summary>
+    public Func<TapeAgreement>? Tapes { get; init; }
 
     /// <summary>What checks have told already, for those that might tell it again.</summary>
     internal OneFactOnce Facts { get; } = new();

@@ -20,7 +20,7 @@ public static class Checker
     /// <summary>Checks a planting.</summary>
     /// <param name="context">The planting, its state on the day that is judged, and where its facts were written.</param>
     /// <param name="others">Findings made before, of the text and of what could not be bound; they are muted, accepted and ranked with the rest.</param>
-    /// <param name="cancellation">Ends the work between two checks.</param>
+    /// <param name="cancellation">Ends the work between two checks; a check that takes long ends as what it asks of the context does.</param>
     /// <returns>The findings that stand, ranked, and those that the file accepts.</returns>
     /// <exception cref="OperationCanceledException">The work was ended.</exception>
     public static CheckReport Check(CheckContext context, ImmutableArray<Finding> others, CancellationToken cancellation = default)
@@ -104,7 +104,7 @@ public static class Checker
         {
             return [.. rule.Look(context, limit)];
         }
-        catch (Exception fault)
+        catch (Exception fault) when (fault is not OperationCanceledException)
         {
             return
             [

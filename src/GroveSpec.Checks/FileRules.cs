@@ -14,6 +14,7 @@ internal static class FileRules
         new WrongTask(),
         new NoPlace(),
         new NoSize(),
+        new Misfit(),
         new UnlikelyReading(),
         new UnusedRole(),
         new DefaultTaken(),

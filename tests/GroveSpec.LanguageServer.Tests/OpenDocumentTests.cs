@@ -34,6 +34,26 @@ public sealed class OpenDocumentTests
         GC.KeepAlive(newest);
     }
 
+    [Fact]
+    public void How_readings_agree_is_worked_out_once_while_they_and_the_places_stay()
+    {
+        const string Read = "trunk A at 0, 0 mm\ntrunk B at 90, 0 mm\ntrunk C at 0, 80 mm\ntrunk D\ntape A to D 50 mm\ntape B to D 70 mm\ntape C to D 55 mm\ntape A to B 96 mm\n";
+        var first = Document(Read, null);
+        Assert.NotNull(first.Assessment.Tapes);
+        var height = Document(Read.Replace("trunk D", "trunk D height 90 mm", StringComparison.Ordinal), first);
+        Assert.Same(first.Assessment.Tapes, height.Assessment.Tapes);
+
+        // One that nobody looked at lies between.
+        var below = Document("# a note\n" + Read, Document("# a\n" + Read, height));
+        Assert.Same(first.Assessment.Tapes, below.Assessment.Tapes);
+        Assert.Equal(2, below.Assessment.Findings.Count(finding => finding.Check.Name == "misfit"));
+        var longer = Document(Read.Replace("70 mm", "75 mm", StringComparison.Ordinal), below);
+        Assert.NotSame(first.Assessment.Tapes, longer.Assessment.Tapes);
+        Assert.Null(Document("trunk A at 0, 0 mm\n", longer).Assessment.Tapes);
+
+        static OpenDocument Document(string text, OpenDocument? before) => new("untitled:a", 1, SourceText.FromText(text), new NoFiles(), new ServerSettings(), isUtf8: false, before);
+    }
+
     /// <summary>A document after four edits, and the texts before each.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static (OpenDocument Newest, WeakReference<SourceText>[] Earlier) Edited(bool isEachRead)

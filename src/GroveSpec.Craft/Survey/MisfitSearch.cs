@@ -20,6 +20,9 @@ internal static class MisfitSearch
     // In mm²: a tenth of what tells two readings apart where the deviation is assumed.
     private const double MetInSquares = 0.3;
 
+    // In mm²: by less no sum tells one reading from another.
+    private const double Equal = 0.01;
+
     // In deviations: beyond this readings that have no others to be held against do not agree.
     private const double Disagreeing = 4;
 
@@ -50,7 +53,10 @@ internal static class MisfitSearch
         }
 
         var alike = best + (Alike * Alike * Variance(solved.Spare - 1, best));
-        return IsWrong(solved, best) ? [.. without.Where(one => one.SumOfSquares <= alike).OrderBy(one => one.SumOfSquares).ThenBy(one => one.Reading)] : [];
+        return IsWrong(solved, best) ? [.. without.Where(one => one.SumOfSquares <= alike).OrderBy(one => one.SumOfSquares - best < Equal ? 0 : one.SumOfSquares).ThenBy(Size).ThenBy(one => one.Reading)] : [];
+
+        // Where the others are met alike the smaller mistake is the likelier; to a hundredth of a millimetre, so that no last digit decides.
+        double Size(SuspectReading one) => Math.Round(Math.Abs(network.Readings[one.Reading].Millimetres - one.Fitted), 2);
     }
 
     /// <summary>Whether the misfits are too large for chance, when those of all readings but one come to a sum. With 0 for it, whether they can be at all.</summary>

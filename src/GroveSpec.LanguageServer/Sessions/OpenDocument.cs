@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using GroveSpec.Binding;
 using GroveSpec.Binding.Use;
+using GroveSpec.Craft.Survey;
 using GroveSpec.Syntax.Parsing;
 using GroveSpec.Syntax.Text;
 using GroveSpec.Syntax.Tree;
@@ -18,6 +19,9 @@ internal sealed class OpenDocument
     // but no text holds on to those before it.
     private volatile SyntaxTree? treeBefore;
     private volatile SyntaxTree? tree;
+
+    // How the tape readings of this text agree, or of one before it while this one has not been looked at. It holds numbers alone.
+    private volatile TapeAgreement? tapes;
 
     /// <summary>Makes one.</summary>
     /// <param name="uri">The document's address as the editor gave it.</param>
@@ -37,8 +41,9 @@ internal sealed class OpenDocument
         Positions = new(text, isUtf8);
         Overtaken = overtaken.Token;
         treeBefore = before?.NewestTree;
+        tapes = before?.tapes;
         var reader = DocumentAddress.PathOf(uri) is null ? new NoFiles() : files;
-        assessment = new(() => Assessment.Of(Key, Read(), reader, settings.Date, settings.Units, Overtaken), LazyThreadSafetyMode.ExecutionAndPublication);
+        assessment = new(() => Assess(reader), LazyThreadSafetyMode.ExecutionAndPublication);
     }
 
     /// <summary>The document's address as the editor gave it.</summary>
@@ -85,6 +90,13 @@ internal sealed class OpenDocument
 
     /// <summary>Ends the work on this text.</summary>
     public void Overtake() => overtaken.Cancel();
+
+    private Assessment Assess(IFileReader reader)
+    {
+        var known = Assessment.Of(Key, Read(), reader, Settings.Date, Settings.Units, Overtaken, tapes);
+        tapes = known.Tapes;
+        return known;
+    }
 
     private SyntaxTree Read()
     {
