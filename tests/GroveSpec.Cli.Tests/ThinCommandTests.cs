@@ -47,6 +47,18 @@ public sealed class ThinCommandTests : PlantingCommandTests
         Assert.Contains(said, Flowing(Work.Run("thin", "a.grove", "--keep", keep).Output), StringComparison.Ordinal);
 
     [Fact]
+    public void A_name_is_read_as_the_file_reads_it_with_its_commas_and_accents()
+    {
+        // In the file é is one character and the name of B holds a comma of another script; behind the option é is two.
+        Work.Write("names.grove", Stool.Replace("trunk A ", "trunk \u00E9 ", StringComparison.Ordinal).Replace("trunk B ", "trunk 松，梅 ", StringComparison.Ordinal));
+        var answer = Work.Run("thin", "names.grove", "--keep", "3", "--with", "e\u0301, 松，梅", "--json");
+        Assert.All(JsonNode.Parse(answer.Output)!["plantings"]![0]!["suggestions"]!.AsArray(), suggestion =>
+            Assert.Equal(2, suggestion!["keep"]!.AsArray().Count(name => (string)name! is "\u00E9" or "松，梅")));
+        Assert.NotEmpty(JsonNode.Parse(answer.Output)!["plantings"]![0]!["suggestions"]!.AsArray());
+        Assert.DoesNotContain("is no trunk", Work.Run("ground", "names.grove", "--of", "e\u0301").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void An_unknown_trunk_is_named_with_those_that_stand() =>
         Assert.Contains("Z is no trunk that stands here. Standing are A, B, C, D, E, F and G.", Flowing(Work.Run("thin", "a.grove", "--keep", "3", "--with", "Z").Output), StringComparison.Ordinal);
 

@@ -41,7 +41,8 @@ internal sealed class ThinCommand : PlantingCommand<ThinningAnswer>
           grovespec thin stool.grove --keep 5 --write --on 2027-03-14
 
         --keep NUMBER    how many stay: a number such as 5, or a range such as 5-7
-        --with TRUNKS    trunks that stay in any case, parted by commas
+        --with TRUNKS    trunks that stay in any case: their names as the file writes
+                         them, parted by commas, such as A,B
         --without TRUNKS trunks that go in any case
         --write          writes "removed" with the day that --on then has to give for
                          each trunk that the first choice takes out, and touches
@@ -74,7 +75,7 @@ internal sealed class ThinCommand : PlantingCommand<ThinningAnswer>
     protected override Func<Assessment, ThinningAnswer> ReadQuestion(ParseResult parsed, UnitSystem units)
     {
         var (least, most) = ReadNumber(parsed.GetValue(keep));
-        var wish = new ThinningWish(least, most, ReadNames(parsed.GetValue(with)), ReadNames(parsed.GetValue(without)));
+        var wish = new ThinningWish(least, most, NameList.Read(parsed.GetValue(with) ?? ""), NameList.Read(parsed.GetValue(without) ?? ""));
         return planting => Thinning.Choose(planting.ToContext(), wish);
     }
 
@@ -112,7 +113,4 @@ internal sealed class ThinCommand : PlantingCommand<ThinningAnswer>
     private static (int Least, int Most) ReadNumber(string? written) =>
         written is not null && WrittenRange.Read(written, ThinningWish.MostKept) is { } range ? range
             : throw new UsageException($"thin needs the number of trunks to keep, from 1 on: --keep 5, or a range such as --keep 5-7{(written is null ? "" : $"; “{HarmlessText.Shorten(HarmlessText.OneLine(written), 60)}” is neither")}.");
-
-    private static ImmutableArray<string> ReadNames(string? written) =>
-        [.. (written ?? "").Split([',', ' '], StringSplitOptions.RemoveEmptyEntries).Distinct(StringComparer.Ordinal)];
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using GroveSpec.Binding.Quantities;
 using GroveSpec.Model.Quantities;
+using GroveSpec.Syntax.Text;
 using NodaTime;
 using NodaTime.Text;
 
@@ -61,13 +62,13 @@ internal sealed class FieldReading(IReadOnlyDictionary<string, string> answers, 
     /// <param name="label">What stands before it.</param>
     /// <returns>The names, each once.</returns>
     public ImmutableArray<string> Names(string name, string label) =>
-        Read<ImmutableArray<string>>(name, label, "", "names, such as A, B", text => ([.. text.Split([',', ' '], StringSplitOptions.RemoveEmptyEntries).Distinct(StringComparer.Ordinal)], null));
+        Read<ImmutableArray<string>>(name, label, "", "names, such as A, B", text => (NameList.Read(text), null));
 
     /// <summary>A name, or none.</summary>
     /// <param name="name">The field's name.</param>
     /// <param name="label">What stands before it.</param>
     /// <returns>The name; null where it was left empty.</returns>
-    public string? Name(string name, string label) => Read<string?>(name, label, "", "a name, or nothing", text => (text.Length == 0 ? null : text, null));
+    public string? Name(string name, string label) => Read<string?>(name, label, "", "a name, or nothing", text => (text.Length == 0 ? null : NameForm.Of(text), null));
 
     /// <summary>A day, or none.</summary>
     /// <param name="name">The field's name.</param>
