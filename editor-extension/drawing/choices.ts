@@ -1,5 +1,6 @@
 /** What there is to choose from, beside its picture. Every text in it is put in as text; it decides nothing itself. */
 import type { Answers, Field, Question, SheetMessage, Way } from "../src/messages";
+import { written } from "./fields";
 import { readPicture } from "./picture";
 
 /** What a choice does outside this list. */
@@ -172,9 +173,10 @@ export class Choices {
 
   private ask(): void {
     const inputs = this.inputs();
-    if (this.sheet && inputs.some(({ value, dataset }) => value !== dataset["sent"])) {
+    const answers = written(inputs.map(({ name, value, dataset }) => ({ name, value, sent: dataset["sent"] ?? "" })));
+    if (this.sheet && answers) {
       inputs.forEach((input) => (input.dataset["sent"] = input.value));
-      this.actions.ask(this.sheet.question, Object.fromEntries(inputs.map(({ name, value }) => [name, value])));
+      this.actions.ask(this.sheet.question, answers);
     }
   }
 

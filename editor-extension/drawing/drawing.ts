@@ -7,6 +7,7 @@ import { Holding } from "./holding";
 import { keyAction } from "./keys";
 import { layPicture } from "./laying";
 import { mark } from "./marks";
+import { Table } from "./sharing";
 import { Tabs } from "./tabs";
 
 interface Kept {
@@ -40,6 +41,7 @@ const keep = (): void => {
   kept.cameras = glass.keep();
   editor.setState(kept);
 };
+const table = new Table(element("table"), element("ways"));
 const glass = new Glass(stage, sheet, kept.cameras ?? {}, keep);
 
 window.addEventListener("message", ({ data }: MessageEvent<ToPage>) => {
@@ -111,6 +113,10 @@ function lay(svg: string, name: string, origins: readonly string[]): boolean {
   }
 
   root = laid.root;
+  if (kept.view === "decide") {
+    table.show(kept.question ?? questions[0], laid);
+  }
+
   glass.show(name, laid, kept.view === "decide");
   return true;
 }

@@ -165,7 +165,7 @@ export class DrawingPanel implements vscode.Disposable {
       case "ask":
         this.question = message.question;
         if (message.answers) {
-          this.answers.set(message.question, message.answers);
+          this.answers.set(message.question, { ...this.answers.get(message.question), ...message.answers });
         }
 
         this.turnTo("decide");

@@ -233,6 +233,7 @@ scenario("What there is to decide is shown as pictures to choose from, is writte
   await page.locator("#ways input[name=diameter]").fill("12 mm");
   await page.locator("#ways input[name=diameter]").press("Tab");
   await page.locator("#ways .says", { hasText: "12 mm thick" }).first().waitFor();
+  await window.until("the height follows the thickness", async () => (await page.locator("#ways input[name=height]").inputValue()) === "180 mm" || (await page.locator("#ways input[name=height]").inputValue()));
   await page.locator("#sheet svg.gs").waitFor();
   await shot("decide-ground");
   await ways.first().locator(".write").click();
@@ -243,6 +244,23 @@ scenario("What there is to decide is shown as pictures to choose from, is writte
   await page.locator("#question-stand").click();
   await page.locator("#ways .says").first().waitFor();
   await shot("decide-stand");
+});
+
+scenario("In a low window the choices stand beside the picture, and it has all the height of the page", { files: { "two-paths.grove": lineOfThree } }, async (window, shot) => {
+  await window.openFile("two-paths.grove");
+  await window.served();
+  await window.command("GroveSpec: Decide What to Move a Little");
+  const page = window.drawing();
+  await page.locator("#ways article").first().filter({ hasText: "the checks of composition then find nothing" }).waitFor();
+  await page.locator("#sheet svg.gs").waitFor();
+  await page.locator("#table:not(.beside)").waitFor();
+  await window.page.setViewportSize({ width: 1400, height: 430 });
+  await page.locator("#table.beside").waitFor();
+  await window.until("the picture fills the stage one way", async () => {
+    const [picture, place] = [await page.locator("#sheet svg.gs").boundingBox(), await page.locator("#stage").boundingBox()];
+    return picture.height > 0.9 * place.height || picture.width > 0.9 * place.width || `${picture.width} x ${picture.height} in ${place.width} x ${place.height}`;
+  });
+  await shot("decide-low");
 });
 
 scenario("Pinched nearer, the drawing keeps what lies under the fingers, and a trunk is still let go where the pointer leaves it", { files: { "two-paths.grove": lineOfThree }, settings: { "workbench.colorTheme": "Default High Contrast" } }, async (window, shot) => {

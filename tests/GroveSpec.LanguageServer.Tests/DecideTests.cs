@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using Xunit;
 
@@ -111,6 +112,22 @@ public sealed class DecideTests : IAsyncLifetime
         Assert.Equal(written, (string?)told["value"]);
         Assert.StartsWith("This needs ", (string?)told["trouble"], StringComparison.Ordinal);
         Assert.NotEmpty(sheet["ways"]!.AsArray());
+    }
+
+    [Theory]
+    [InlineData("diameter", "40 mm", "height")]
+    [InlineData("height", "60 mm", "diameter")]
+    public async Task Of_one_more_trunk_the_size_that_was_not_written_follows_the_one_that_was(string written, string value, string follows)
+    {
+        var (first, then) = (Size(await DecideAsync("ground"), follows), Size(await DecideAsync("ground", (written, value)), follows));
+        Assert.True(written == "diameter" ? then > first : then < first, $"{follows} {first} mm, then {then} mm");
+
+        // What was written stays as it was written.
+        var both = await DecideAsync("ground", (written, value), (follows, "77 mm"));
+        Assert.Equal(77, Size(both, follows));
+        Assert.Equal(double.Parse(value[..^3], CultureInfo.InvariantCulture), Size(both, written));
+
+        static double Size(JsonNode sheet, string field) => double.Parse(((string)sheet["fields"]!.AsArray().Single(one => (string?)one!["name"] == field)!["value"]!)[..^3], CultureInfo.InvariantCulture);
     }
 
     [Fact]

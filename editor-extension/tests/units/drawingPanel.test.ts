@@ -398,6 +398,19 @@ describe("what is to be decided", () => {
     expect(asked[2]).toMatchObject({ method: "grovespec/decide", params: { question: "thin", answers: { keep: "3-5" } } });
   });
 
+  test("is asked with every field that was written into, though a page tells only those that are new", async () => {
+    const { say, asked } = await openDrawn();
+    say({ type: "ask", question: "ground", answers: { diameter: "40 mm" } });
+    asked[1]!.answer(sheet(7));
+    await settle();
+    say({ type: "ask", question: "ground", answers: { height: "310 mm" } });
+    expect(asked[2]).toMatchObject({ params: { question: "ground", answers: { diameter: "40 mm", height: "310 mm" } } });
+    asked[2]!.answer(sheet(7));
+    await settle();
+    say({ type: "ask", question: "thin" });
+    expect(asked[3]!.params).toMatchObject({ question: "thin", answers: {} });
+  });
+
   test("is sent without the edits, which stay with the editor", async () => {
     const { of } = await openSheet();
     expect(of("sheet")).toHaveLength(1);

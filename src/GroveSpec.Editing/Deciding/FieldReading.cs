@@ -35,6 +35,11 @@ internal sealed class FieldReading(IReadOnlyDictionary<string, string> answers, 
             : (usual, $"This needs a length above zero, {example}."));
     }
 
+    /// <summary>The length that was written into a field, before the field is read.</summary>
+    /// <param name="name">The field's name.</param>
+    /// <returns>The length; null where the field has not been touched, was emptied, or holds no length.</returns>
+    public Length? Written(string name) => answers.TryGetValue(name, out var answer) && answer.Length <= LongestAnswer ? WrittenLength.Read(answer, units) : null;
+
     /// <summary>An angle above zero.</summary>
     /// <param name="name">The field's name.</param>
     /// <param name="label">What stands before it.</param>

@@ -5,12 +5,16 @@ using GroveSpec.Checks.Sentences;
 using GroveSpec.Craft.Composition;
 using GroveSpec.Drawing;
 using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
 
 namespace GroveSpec.Editing.Deciding;
 
 /// <summary>Where one more trunk goes, or one that stands could go instead.</summary>
 internal static class GroundSheet
 {
+    private const string DiameterField = "diameter";
+    private const string HeightField = "height";
+
     /// <summary>Lays the spots out.</summary>
     /// <param name="assessment">The file.</param>
     /// <param name="fields">How thick and high the trunk is, or which one of the planting it is.</param>
@@ -20,14 +24,9 @@ internal static class GroundSheet
     public static DecisionSheet Of(Assessment assessment, FieldReading fields, Action<int, Action<int>>? sideBySide, CancellationToken cancellation)
     {
         var of = fields.Name("of", "A trunk that is here");
-        (Length? usualDiameter, Length? usualHeight) = (null, null);
-        if (of is null)
-        {
-            (usualDiameter, usualHeight) = NewcomerSizes.Of(assessment.State);
-        }
-
-        var diameter = fields.Length("diameter", of is null ? "Or one more, thick" : "If it were thick", usualDiameter, mayBeEmpty: of is not null);
-        var height = fields.Length("height", "and high", usualHeight, mayBeEmpty: true);
+        var (usualDiameter, usualHeight) = of is null ? UsualSizes(assessment.State, fields) : (null, null);
+        var diameter = fields.Length(DiameterField, of is null ? "Or one more, thick" : "If it were thick", usualDiameter, mayBeEmpty: of is not null);
+        var height = fields.Length(HeightField, "and high", usualHeight, mayBeEmpty: true);
         var answer = FreeGround.Find(assessment.ToContext(), new GroundWish(diameter, height, of), sideBySide, cancellation);
         if (answer.Obstacle is { } obstacle)
         {
@@ -41,6 +40,18 @@ internal static class GroundSheet
             Ways = [.. answer.Spots.Select(spot => Way(answer, spot, assessment.Units))],
             Notes = GroundSentences.Notes(answer),
             Fields = fields.Fields,
+        };
+    }
+
+    /// <summary>Sizes to begin with; where a grower has written one of the two, the other follows it.</summary>
+    private static (Length? Diameter, Length? Height) UsualSizes(PlantingState state, FieldReading fields)
+    {
+        var (diameter, height) = NewcomerSizes.Of(state);
+        return (fields.Written(DiameterField), fields.Written(HeightField)) switch
+        {
+            ({ } thick, _) => (diameter, NewcomerSizes.HeightFor(state, thick) ?? height),
+            (null, { } high) => (NewcomerSizes.DiameterFor(state, high) ?? diameter, height),
+            _ => (diameter, height),
         };
     }
 
