@@ -1,7 +1,8 @@
 /** The page of a drawing: shows what it is sent, and tells what was done to it. It reads no planting and computes nothing about one. */
-import type { Answers, DrawnTask, DrawnTrunk, FromPage, PictureMessage, Question, SheetMessage, ToPage, View } from "../src/messages";
+import type { Answers, FromPage, PictureMessage, Question, SheetMessage, ToPage, View } from "../src/messages";
 import { questions, views } from "../src/messages";
 import { Choices } from "./choices";
+import { isFixed, listHeld, nearestTo, originAt, stays, type Held } from "./choosing";
 import { Glass } from "./glass";
 import { Holding } from "./holding";
 import { keyAction } from "./keys";
@@ -100,7 +101,7 @@ function take(next: PictureMessage): void {
   choose(next.view, kept.question ?? questions[0]);
   const what = next.view === "timeline" ? "tasks" : "trunks";
   stage.setAttribute("aria-label", next.title === "" ? what : `${next.title}, ${what}`);
-  listHeld();
+  tellHeld();
   light();
 }
 
@@ -133,7 +134,7 @@ function takeSheet(next: SheetMessage): void {
   choose("decide", next.question);
   stage.setAttribute("aria-label", next.title === "" ? "what is to be decided" : `${next.title}, what is to be decided`);
   current = undefined;
-  listHeld();
+  tellHeld();
   choices.take(next);
   if (note.textContent === lookingIn) {
     say(next.ways.length === 0 ? "There is nothing to choose." : next.ways.length === 1 ? "There is one choice." : `There are ${next.ways.length} choices.`, false);
@@ -141,32 +142,14 @@ function takeSheet(next: SheetMessage): void {
 }
 
 /** What the keys walk to and the pointer takes hold of: the trunks, in the timeline the tasks. */
-const holds = (): readonly (DrawnTrunk | DrawnTask)[] => (picture?.view === "timeline" ? picture.tasks : picture?.trunks) ?? [];
-const isFixed = (choice: DrawnTrunk | DrawnTask): choice is DrawnTrunk => "isFixed" in choice && choice.isFixed;
+const holds = (): readonly Held[] => (picture?.view === "timeline" ? picture.tasks : picture?.trunks) ?? [];
 
-function listHeld(): void {
-  const all = holds();
-  if (!all.some(({ origin }) => origin === current)) {
+function tellHeld(): void {
+  if (!holds().some(({ origin }) => origin === current)) {
     current = undefined;
   }
 
-  list.replaceChildren(
-    ...all.map((choice, index) => {
-      const { name, origin, summary } = choice;
-      const option = document.createElement("div");
-      option.id = `trunk-${index}`;
-      option.role = "option";
-      option.ariaSelected = String(origin === current);
-      option.textContent = summary === "" ? name : isFixed(choice) ? `${summary} Fixed.` : summary;
-      return option;
-    }),
-  );
-  const index = all.findIndex(({ origin }) => origin === current);
-  if (index < 0) {
-    stage.removeAttribute("aria-activedescendant");
-  } else {
-    stage.setAttribute("aria-activedescendant", `trunk-${index}`);
-  }
+  listHeld(holds(), current, list, stage);
 }
 
 function light(): void {
@@ -174,8 +157,6 @@ function light(): void {
     mark(root, kept.view ?? "plan", holds(), lit, current);
   }
 }
-
-const stays = ({ name }: DrawnTrunk | DrawnTask): string => `${name} stays where it is: it is fixed, or shares its base, or tape readings place it.`;
 
 function choose(view: View, question: Question): void {
   [kept.view, kept.question] = [view, question];
@@ -230,21 +211,10 @@ element("whole").addEventListener("click", () => glass.whole());
 
 // The pointer.
 
-const originAt = (target: EventTarget | null): string | undefined =>
-  (target instanceof Element ? target.closest("[data-origin].leads") : null)?.getAttribute("data-origin") ?? undefined;
-
-function choiceUnder(event: PointerEvent): DrawnTrunk | DrawnTask | undefined {
+function choiceUnder(event: PointerEvent): Held | undefined {
   const all = holds();
   if (picture?.view === "front") {
-    // A crown hides what is behind it, so the top that is nearest to the pointer is taken.
-    const at = glass.onSheet(event);
-    const reach = 14 / glass.scale;
-    const near = all
-      .filter((trunk) => trunk.x !== undefined && trunk.y !== undefined)
-      .map((trunk) => ({ trunk, far: Math.hypot(trunk.x! - at.x, trunk.y! - at.y) }))
-      .filter(({ far }) => far <= reach)
-      .sort((one, other) => one.far - other.far)[0];
-    return near?.trunk;
+    return nearestTo(glass.onSheet(event), all, 14 / glass.scale);
   }
 
   const origin = originAt(event.target);
@@ -331,21 +301,11 @@ function letGo(): void {
 
 function pick(origin: string | undefined): void {
   current = holds().find((choice) => choice.origin === origin)?.origin;
-  listHeld();
+  tellHeld();
   light();
 }
 
-// The wheel: nearer and farther round the pointer, with or without the key that a pinch brings along.
-
-stage.addEventListener(
-  "wheel",
-  (event) => {
-    event.preventDefault();
-    const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 24 : 1;
-    glass.zoom(Math.exp((-event.deltaY * lines) / (event.ctrlKey ? 120 : 480)), event);
-  },
-  { passive: false },
-);
+stage.addEventListener("wheel", (event) => glass.turn(event), { passive: false });
 
 // The keys.
 

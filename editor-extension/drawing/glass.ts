@@ -72,6 +72,13 @@ export class Glass {
     this.set(zoomed(this.camera, factor, at ? this.onStage(at) : { x: width / 2, y: height / 2 }));
   }
 
+  /** Follows the wheel: nearer and farther round the pointer, with or without the key that a pinch brings along. */
+  turn(event: WheelEvent): void {
+    event.preventDefault();
+    const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 24 : 1;
+    this.zoom(Math.exp((-event.deltaY * lines) / (event.ctrlKey ? 120 : 480)), event);
+  }
+
   /** Moves the sheet. */
   move(right: number, down: number): void {
     // The sentences below a plate may run past its end.

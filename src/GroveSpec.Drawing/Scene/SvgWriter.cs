@@ -1,19 +1,12 @@
-using System.Buffers;
-using System.Text;
-
 namespace GroveSpec.Drawing.Scene;
 
 /// <summary>
-/// Writes SVG in UTF-8 straight into a pooled buffer: one element a line, numbers with at most two decimals and no trailing zeros,
+/// Writes SVG: one element a line, numbers with at most two decimals and no trailing zeros,
 /// the same bytes for the same calls. Coordinates are pixels at the plate's own size.
 /// </summary>
 internal sealed class SvgWriter
 {
-    private static readonly SearchValues<char> NeedCare = SearchValues.Create(
-        [.. "&<>\"'\ufffe\uffff", .. Range('\0', '\x1f'), .. Range('\x7f', '\x9f'), .. Range('\ud800', '\udfff')]);
-
-    private byte[] buffer;
-    private int length;
+    private readonly MarkupBuffer markup;
     private long penX;
     private long penY;
     private long startX;
@@ -23,10 +16,10 @@ internal sealed class SvgWriter
 
     /// <summary>Starts an empty text.</summary>
     /// <param name="capacity">How many bytes are likely to be written.</param>
-    public SvgWriter(int capacity = 1 << 15) => buffer = ArrayPool<byte>.Shared.Rent(capacity);
+    public SvgWriter(int capacity = 1 << 15) => markup = new MarkupBuffer(capacity);
 
     /// <summary>How many bytes have been written.</summary>
-    public int Length => length;
+    public int Length => markup.Length;
 
     /// <summary>Writes path coordinates in tenths of a pixel instead of hundredths, where many small things must stay small.</summary>
     public bool CoarsePaths
@@ -37,80 +30,38 @@ internal sealed class SvgWriter
 
     /// <summary>Takes the text and gives the buffer back; the writer is of no use afterwards.</summary>
     /// <returns>All that was written.</returns>
-    public string Finish()
-    {
-        var text = Encoding.UTF8.GetString(buffer, 0, length);
-        GiveBack();
-        return text;
-    }
+    public string Finish() => markup.Finish();
 
     /// <summary>Takes the text as it is stored in a file, and gives the buffer back; the writer is of no use afterwards.</summary>
     /// <returns>All that was written, in UTF-8 without a byte order mark.</returns>
-    public byte[] FinishBytes()
-    {
-        var bytes = buffer.AsSpan(0, length).ToArray();
-        GiveBack();
-        return bytes;
-    }
+    public byte[] FinishBytes() => markup.FinishBytes();
 
     /// <summary>Takes back all that was written since a place: an element that turned out to hold nothing.</summary>
     /// <param name="place">The <see cref="Length"/> to go back to.</param>
-    public void TakeBack(int place) => length = place;
+    public void TakeBack(int place) => markup.TakeBack(place);
 
     /// <summary>Writes markup as it is. Never give it text from a file.</summary>
-    /// <param name="markup">The markup.</param>
-    public void Raw(ReadOnlySpan<char> markup)
-    {
-        Need(markup.Length * 3);
-        length += Encoding.UTF8.GetBytes(markup, buffer.AsSpan(length));
-    }
+    /// <param name="text">The markup.</param>
+    public void Raw(ReadOnlySpan<char> text) => markup.Raw(text);
 
     /// <summary>Writes any text so that it is nothing but text, in an element or in a quoted attribute.</summary>
     /// <param name="text">The text; characters that XML 1.0 forbids become U+FFFD, line ends and tabs become spaces.</param>
-    public void Escaped(ReadOnlySpan<char> text)
-    {
-        while (!text.IsEmpty)
-        {
-            var plain = text.IndexOfAny(NeedCare);
-            if (plain != 0)
-            {
-                var run = plain < 0 ? text : text[..plain];
-                Raw(run);
-                text = text[run.Length..];
-                continue;
-            }
-
-            var c = text[0];
-            var isPair = char.IsHighSurrogate(c) && text.Length > 1 && char.IsLowSurrogate(text[1]);
-            switch (c)
-            {
-                case '&': Raw("&amp;"); break;
-                case '<': Raw("&lt;"); break;
-                case '>': Raw("&gt;"); break;
-                case '"': Raw("&quot;"); break;
-                case '\'': Raw("&#39;"); break;
-                case '\t' or '\n' or '\r': One(' '); break;
-                default: Raw(isPair ? text[..2] : "\ufffd"); break;
-            }
-
-            text = text[(isPair ? 2 : 1)..];
-        }
-    }
+    public void Escaped(ReadOnlySpan<char> text) => markup.Escaped(text);
 
     /// <summary>Writes a number with at most two decimals; what is not a number becomes 0.</summary>
     /// <param name="value">The number; beyond a thousand million it is cut off there.</param>
-    public void Number(double value) => Hundredths(Rounded(value, 100));
+    public void Number(double value) => markup.Hundredths(Rounded(value, 100));
 
     /// <summary>Writes an attribute that holds a number.</summary>
     /// <param name="name">The attribute's name, trusted.</param>
     /// <param name="value">Its value.</param>
     public void Attribute(string name, double value)
     {
-        One(' ');
+        markup.One(' ');
         Raw(name);
         Raw("=\"");
         Number(value);
-        One('"');
+        markup.One('"');
     }
 
     /// <summary>Writes an attribute that holds text from anywhere.</summary>
@@ -118,11 +69,11 @@ internal sealed class SvgWriter
     /// <param name="value">Its value.</param>
     public void Attribute(string name, ReadOnlySpan<char> value)
     {
-        One(' ');
+        markup.One(' ');
         Raw(name);
         Raw("=\"");
         Escaped(value);
-        One('"');
+        markup.One('"');
     }
 
     /// <summary>Opens a group.</summary>
@@ -140,7 +91,7 @@ internal sealed class SvgWriter
             Raw("</title>");
         }
 
-        One('\n');
+        markup.One('\n');
     }
 
     /// <summary>Closes the group opened last.</summary>
@@ -220,7 +171,7 @@ internal sealed class SvgWriter
         {
             Raw(" transform=\"translate(");
             Number(x);
-            One(' ');
+            markup.One(' ');
             Number(baseline);
             Raw(") rotate(");
             Number(turnDegrees);
@@ -233,7 +184,7 @@ internal sealed class SvgWriter
             Raw(anchor == TextAnchor.Middle ? " text-anchor=\"middle\"" : " text-anchor=\"end\"");
         }
 
-        One('>');
+        markup.One('>');
         if (title is not null)
         {
             Raw("<title>");
@@ -318,9 +269,9 @@ internal sealed class SvgWriter
     {
         Command('a');
         Separate();
-        Hundredths(Rounded(radius, grain) * (grain == 10 ? 10 : 1));
-        One(' ');
-        Hundredths(Rounded(radius, grain) * (grain == 10 ? 10 : 1));
+        markup.Hundredths(Rounded(radius, grain) * (grain == 10 ? 10 : 1));
+        markup.One(' ');
+        markup.Hundredths(Rounded(radius, grain) * (grain == 10 ? 10 : 1));
         Raw(isLarge ? " 0 1" : " 0 0");
         Raw(isClockwise ? " 1" : " 0");
         Step(x, y);
@@ -329,7 +280,7 @@ internal sealed class SvgWriter
     /// <summary>Draws back to where the pen was last put down.</summary>
     public void ClosePath()
     {
-        One('z');
+        markup.One('z');
         lastCommand = 'z';
         (penX, penY) = (startX, startY);
     }
@@ -337,33 +288,15 @@ internal sealed class SvgWriter
     /// <summary>Ends the path.</summary>
     public void EndPath() => Raw("\"/>\n");
 
-    private static char[] Range(char first, char last)
-    {
-        var range = new char[last - first + 1];
-        for (var index = 0; index < range.Length; index++)
-        {
-            range[index] = (char)(first + index);
-        }
-
-        return range;
-    }
-
-    private void GiveBack()
-    {
-        ArrayPool<byte>.Shared.Return(buffer);
-        buffer = [];
-        length = 0;
-    }
-
     private void Open(string element, string cls, string? origin)
     {
-        One('<');
+        markup.One('<');
         Raw(element);
         if (cls.Length > 0)
         {
             Raw(" class=\"");
             Raw(cls);
-            One('"');
+            markup.One('"');
         }
 
         if (origin is not null)
@@ -378,7 +311,7 @@ internal sealed class SvgWriter
         var repeats = command == lastCommand && command != 'm' && command != 'M';
         if (!repeats && !(command == 'l' && lastCommand is 'm'))
         {
-            One(command);
+            markup.One(command);
             lastCommand = command;
             return;
         }
@@ -400,67 +333,20 @@ internal sealed class SvgWriter
     {
         var factor = grain == 10 ? 10 : 1;
         Separate(x);
-        Hundredths(x * factor);
+        markup.Hundredths(x * factor);
         Separate(y);
-        Hundredths(y * factor);
+        markup.Hundredths(y * factor);
     }
 
     // A minus sign parts two numbers by itself, and so does the letter before the first one.
     private void Separate(long next = 0)
     {
-        if (next >= 0 && !char.IsAsciiLetter((char)buffer[length - 1]) && buffer[length - 1] != '"')
+        if (next >= 0 && !char.IsAsciiLetter(markup.Last) && markup.Last != '"')
         {
-            One(' ');
+            markup.One(' ');
         }
     }
 
     private static long Rounded(double value, double grain) =>
         double.IsNaN(value) ? 0 : (long)Math.Round(Math.Clamp(value, -1e9, 1e9) * grain, MidpointRounding.AwayFromZero);
-
-    private void Hundredths(long value)
-    {
-        Need(24);
-        if (value < 0)
-        {
-            buffer[length++] = (byte)'-';
-            value = -value;
-        }
-
-        var whole = value / 100;
-        var part = (int)(value % 100);
-        if (whole > 0 || part == 0)
-        {
-            whole.TryFormat(buffer.AsSpan(length), out var written);
-            length += written;
-        }
-
-        if (part > 0)
-        {
-            buffer[length++] = (byte)'.';
-            buffer[length++] = (byte)('0' + (part / 10));
-            if (part % 10 != 0)
-            {
-                buffer[length++] = (byte)('0' + (part % 10));
-            }
-        }
-    }
-
-    private void One(char c)
-    {
-        Need(1);
-        buffer[length++] = (byte)c;
-    }
-
-    private void Need(int more)
-    {
-        if (length + more <= buffer.Length)
-        {
-            return;
-        }
-
-        var larger = ArrayPool<byte>.Shared.Rent(Math.Max(buffer.Length * 2, length + more));
-        buffer.AsSpan(0, length).CopyTo(larger);
-        ArrayPool<byte>.Shared.Return(buffer);
-        buffer = larger;
-    }
 }
