@@ -111,9 +111,83 @@ public sealed class SurveyCommandTests : PlantingCommandTests
         var answer = Work.Run("survey", "a.grove", "--write");
         var told = Flowing(answer.Output);
         Assert.Contains("One of these 3 readings is off, and there are too few to tell which: D to A 98.1 mm, D to B 108.2 mm and D to C 70.7 mm.", told, StringComparison.Ordinal);
-        Assert.Contains("which depends on readings that may be off", told, StringComparison.Ordinal);
+        Assert.Contains("which depends on what may be off", told, StringComparison.Ordinal);
         Assert.Contains("a.grove: the place of 1 trunk was written.", answer.Errors, StringComparison.Ordinal);
         Assert.DoesNotContain("trunk D   at", Work.Read("a.grove"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_readings_do_not_agree_it_is_said_by_how_much_and_what_to_do()
+    {
+        // Four readings to known trunks, of which two are 20 mm off: two to spare, and nothing left that checks.
+        Work.Write("a.grove", Head + """
+            trunk A at -200, -60 mm
+            trunk B at 200, -80 mm
+            trunk C at 120, 140 mm
+            trunk D at -130, 120 mm
+            trunk X
+            tape X to A 268.3 mm
+            tape X to B 205.0 mm
+            tape X to C 131.2 mm
+            tape X to D 163.5 mm
+            """);
+        var told = Flowing(Work.Run("survey", "a.grove").Output);
+        Assert.Matches("The readings do not agree with each other: with the best places found they are off by \\d+\\.\\d mm on the whole, where a tape read by hand is right to 2\\.0 mm, and it cannot be told which of them are off\\. Read the trunks whose place is doubtful again", told);
+        Assert.DoesNotContain("fit", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("95 of 100", told, StringComparison.Ordinal);
+        Assert.True((double)Json("a.grove")["disagreement"]! > 2);
+        Work.Run("survey", "a.grove", "--write");
+        Assert.DoesNotContain("trunk X   at", Work.Read("a.grove"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_place_in_the_file_that_does_not_fit_is_named_with_where_the_readings_put_it()
+    {
+        var text = Head + """
+            trunk A at -200, -60 mm
+            trunk B at 215, -80 mm
+            trunk C at 120, 140 mm
+            trunk D
+            trunk E
+            tape A to B 400.5 mm
+            tape B to C 234.1 mm
+            tape A to C 377.4 mm
+            tape A to D 193.1 mm
+            tape B to D 385.9 mm
+            tape C to D 250.8 mm
+            tape A to E 256.3 mm
+            tape B to E 174.6 mm
+            tape C to E 300.8 mm
+            tape D to E 319.1 mm
+            """;
+        Work.Write("a.grove", text);
+        var told = Flowing(Work.Run("survey", "a.grove", "--write").Output);
+        Assert.Contains("The readings agree with each other and not with the place of B: the file puts B at 215.0, -80.0 mm, but the readings to it put it at 200.0, -80.0 mm, 15.0 mm from there. Measure B again and mend its \"at\", or the readings; until then nothing that hangs on it is written.", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("left out", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("All readings fit", told, StringComparison.Ordinal);
+        Assert.Equal(text, Work.Read("a.grove"));
+        var misplaced = Assert.Single(Json("a.grove")["misplaced"]!.AsArray());
+        Assert.Equal(("B", true), ((string)misplaced!["trunk"]!, (bool)misplaced["sure"]!));
+    }
+
+    [Fact]
+    public void Where_only_the_origin_is_sure_nothing_is_written_and_that_is_said()
+    {
+        var text = Head + """
+            trunk A
+            trunk B
+            trunk C
+            trunk D
+            tape A to B 200 mm
+            tape A to C 150 mm
+            tape B to C 110 mm
+            tape A to D 190 mm
+            tape B to D 160 mm
+            tape C to D 90 mm
+            """;
+        Work.Write("a.grove", text);
+        Assert.Contains("only the origin is sure, and with it alone the rest could not be written later: nothing is written.", Flowing(Work.Run("survey", "a.grove", "--write").Output), StringComparison.Ordinal);
+        Assert.Equal(text, Work.Read("a.grove"));
     }
 
     [Fact]

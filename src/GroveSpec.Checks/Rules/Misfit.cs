@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GroveSpec.Checks.Judging;
+using GroveSpec.Checks.Surveying;
 using GroveSpec.Craft.Survey;
 using GroveSpec.Model.Judgement;
 using GroveSpec.Model.Quantities;
@@ -23,7 +24,7 @@ internal sealed class Misfit : IRule
         Severity = Severity.Warning,
         Limit = new(2, ToleranceUnit.Millimetres, 0.1, 1000),
         Meaning = "A tape reading disagrees with the others, or with the places that the file names.",
-        Explanation = "Distances check each other as soon as more are read than places need. The reading without which all others agree is named, with what they make it, where chance would give such a misfit less than once in a hundred surveys; where they are too few to tell which errs, all that may be off are named. A reading between two trunks with an at is held against these. A tape laid to another trunk, a slip of ten and a trunk that was moved since are the usual reasons.",
+        Explanation = "Distances check each other as soon as more are read than places need. The fewest readings without which all others agree are named, with what these make them, where chance would give such a misfit less than once in a hundred surveys; where too few were read to tell which err, all that may be off are named. Where the place of one trunk is what all readings to it disagree with, that is named. A reading between two trunks with an at is held against these. A tape laid to another trunk, a slip of ten and a trunk that was moved since are the usual reasons.",
         Source = "least squares, and data snooping after Baarda (1968) and Pope (1976), from memory; the limit, by which a tape held by hand is off, is common practice",
     };
 
@@ -40,13 +41,17 @@ internal sealed class Misfit : IRule
         [
             .. AgainstPlaces(context, [.. agreement.BetweenPlaces.Where(one => IsOff(context, one, limit))], limit),
             .. agreement.LeftOut.Where(one => IsOff(context, one, limit)).Select(one => Off(context, one, limit)),
-            .. agreement.InDoubt.Where(row => row.All(one => IsOff(context, one, limit))).Select(row => OneOf(context, row, limit)),
+            .. agreement.InDoubt.Where(row => row.Readings.All(one => IsOff(context, one, limit))).Select(row => OneOf(context, row, limit)),
+            .. agreement.Misplaced.Where(place => place.IsSure && IsOff(place, limit) && !HasReadingsBetween(context, agreement, place, limit)).Select(place => Elsewhere(context, [place], limit)),
+            .. OneOfPlaces(context, agreement, limit),
             .. agreement.Unsettled.Select(row => Unsettled(context, row, limit)),
         ];
     }
 
     private static bool IsOff(CheckContext context, FittedReading one, double limit) =>
         Math.Abs(MisfitOf(context, one).Nanometres) > (decimal)limit * Length.NanometresPerMillimetre;
+
+    private static bool IsOff(MisplacedPlace place, double limit) => place.Stated.DistanceTo(place.ByReadings) > Length.FromMillimetres(limit);
 
     private static Length MisfitOf(CheckContext context, FittedReading one) => context.Planting.Tapes[one.Reading].Distance - one.Fitted;
 
@@ -111,14 +116,43 @@ internal sealed class Misfit : IRule
             Ends(context, one));
     }
 
-    private Finding OneOf(CheckContext context, ImmutableArray<FittedReading> row, double limit)
+    /// <summary>Whether the place is told already by readings between it and other places of the file.</summary>
+    private static bool HasReadingsBetween(CheckContext context, TapeAgreement agreement, MisplacedPlace place, double limit) =>
+        agreement.BetweenPlaces.Any(one => IsOff(context, one, limit) && Ends(context, one).Contains(place.Trunk, StringComparer.Ordinal));
+
+    /// <summary>Places of which one is wrong, where no reading may be off instead and no reading between them says so.</summary>
+    private IEnumerable<Finding> OneOfPlaces(CheckContext context, TapeAgreement agreement, double limit)
     {
+        MisplacedPlace[] unsure = [.. agreement.Misplaced.Where(place => !place.IsSure && IsOff(place, limit))];
+        return unsure.Length == 0 || agreement.InDoubt.Any(row => !row.OrPlaceOf.IsEmpty) || unsure.Any(place => HasReadingsBetween(context, agreement, place, limit))
+            ? []
+            : [Elsewhere(context, unsure, limit)];
+    }
+
+    private Finding Elsewhere(CheckContext context, MisplacedPlace[] places, double limit)
+    {
+        string[] names = [.. places.Select(place => place.Trunk)];
+        var named = Wording.List(names);
+        var off = places.Max(place => place.Stated.DistanceTo(place.ByReadings));
+        FittedReading[] about = [.. Enumerable.Range(0, context.Planting.Tapes.Length)
+            .Where(index => Array.Exists(names, name => context.Planting.Tapes[index].From == name || context.Planting.Tapes[index].To == name))
+            .Select(index => new FittedReading(index, context.Planting.Tapes[index].Distance))];
+        var message = names.Length == 1
+            ? $"The tape readings agree with each other and not with the place of {named}: they put it {Fine(off, context)} from where this file does. Measure {named} again, and mend its \"at\" or the readings."
+            : $"The tape readings agree with each other and not with the places of {named}: one of these is wrong, by up to {Fine(off, context)}. Measure them again, and mend the \"at\" that is wrong.";
+        return Told(context, about, message, limit, []) with
+        { Measured = off.Millimetres, Weight = off.Millimetres, Related = [.. names.SelectMany(name => Place(context, name))] };
+    }
+
+    private Finding OneOf(CheckContext context, DoubtfulReadings doubtful, double limit)
+    {
+        var row = doubtful.Readings;
         string[] named = [.. row.Take(MostNamed).Select((one, index) => $"{Name(one)} {Said(context, one)} ({(index == 0 ? "if it is this one, " : "")}{Amount(context, one)})")];
         var list = row.Length > MostNamed ? $"{string.Join(", ", named)} and {row.Length - MostNamed} more" : Wording.Row(named);
         return Told(
             context,
             row,
-            $"One of these {row.Length} tape readings is off, and there are too few to tell which: {list}. Measure {Name(row[0])} again first; if it comes out the same, another of them is off.",
+            $"{SurveyWords.HowMany(doubtful.Off, row.Length, "tape readings")} off{(doubtful.OrPlaceOf.IsEmpty ? "" : $", or the place of {Wording.List(doubtful.OrPlaceOf)} is wrong")}, and there are too few to tell which: {list}. Measure {Name(row[0])} again first; if it comes out the same, another of them is off.",
             limit,
             []);
 
@@ -131,7 +165,7 @@ internal sealed class Misfit : IRule
         return Told(
             context,
             [.. readings.Take(1).Select(reading => new FittedReading(reading, context.Planting.Tapes[reading].Distance))],
-            $"No places were found that all but a few of the {readings.Length} tape readings among {Wording.List(names)} meet, so that none of them can be blamed. Measure a few of these trunks again by themselves, or give more of them an \"at\".",
+            $"The {readings.Length} tape readings among {Wording.List(names)} do not agree with each other as a tape reads, and it cannot be told which of them are off. Measure a few of these trunks again by themselves, or give more of them an \"at\".",
             limit,
             []) with
         { Measured = null, Limit = null, Unit = "", Trunks = [.. names.Order(StringComparer.Ordinal)], Remedies = [] };
@@ -155,11 +189,16 @@ internal sealed class Misfit : IRule
             Related =
             [
                 .. about.Skip(1).Take(MostRelated).Select(one => new RelatedPlace(PlaceOf(context, one), $"{Said(context, one)}, {Amount(context, one)}")),
-                .. placed.Select(name => context.State.Trunks.FirstOrDefault(trunk => trunk.Name == name)).Where(trunk => trunk is not null).Select(trunk => new RelatedPlace(context.Origins.Locate(trunk!.Trunk.Origin.Part("at")), Wording.Name(trunk.Name))),
+                .. placed.SelectMany(name => Place(context, name)),
             ],
             Remedies = Acceptance.Offer(context, Description, trunks),
         };
     }
+
+    private static IEnumerable<RelatedPlace> Place(CheckContext context, string name) => context.State.Trunks
+        .Where(trunk => trunk.Name == name)
+        .Take(1)
+        .Select(trunk => new RelatedPlace(context.Origins.Locate(trunk.Trunk.Origin.Part("at")), Wording.Name(trunk.Name)));
 
     private static SourceSpan PlaceOf(CheckContext context, FittedReading one) => context.Origins.Locate(context.Planting.Tapes[one.Reading].Origin.Part("distance"));
 

@@ -101,7 +101,7 @@ public static class SurveyWords
         var told = ImmutableArray.CreateBuilder<string>();
         if (survey.IsUnsettled)
         {
-            told.Add("No places were found that all but a few of the readings meet, so that no reading can be blamed. Survey fewer trunks at first, or give more of them an \"at\".");
+            told.Add(Disagreement(survey.Disagreement, units));
         }
 
         if (survey.IsTooLarge)
@@ -113,21 +113,28 @@ public static class SurveyWords
         SurveyedReading[] suspects = [.. survey.Readings.Where(judged => judged.Kind == SurveyedReadingKind.MayBeOff)];
         if (suspects.Length > 0)
         {
-            told.Add(OneIsOff(suspects, units));
+            told.Add(SomeAreOff(survey, suspects, units));
         }
 
+        told.AddRange(survey.Misplaced.Select(place => Misplaced(place, units)));
+
         told.AddRange(survey.Freedoms.Select(Free));
+        if (survey.Freedoms.Any(freedom => freedom.Kind == SurveyFreedomKind.Axes) && !survey.Trunks.Any(trunk => trunk.CanBeWritten) && survey.Trunks.Any(trunk => trunk.Kind == SurveyedPlaceKind.InChosenAxes))
+        {
+            told.Add("Of the places in chosen axes only the origin is sure, and with it alone the rest could not be written later: nothing is written.");
+        }
+
         if (AllFit(survey, units) is { Length: > 0 } fits)
         {
             told.Add(fits);
         }
 
-        if (Sought(survey).Any(trunk => trunk.Ellipse is not null))
+        if (Sought(survey).Any(trunk => trunk.Ellipse is not null && trunk.Kind != SurveyedPlaceKind.Doubtful))
         {
             told.Add($"{Precision(survey, units)} Places lie within what is told in 95 of 100 cases.");
         }
 
-        if (Sought(survey).Any() || survey.Next is not null)
+        if (survey.Next is not null || (Sought(survey).Any() && survey.Misplaced.IsEmpty))
         {
             told.Add(Next(survey.Next, units));
         }
@@ -148,7 +155,7 @@ public static class SurveyWords
             SurveyedPlaceKind.InChosenAxes when trunk.Ellipse!.Value.HalfLong == Length.Zero => $"{Say(trunk.Place!.Value, units)}, the origin",
             SurveyedPlaceKind.Found or SurveyedPlaceKind.InChosenAxes => $"{Say(trunk.Place!.Value, units)}, {Within(trunk.Ellipse!.Value, units)}",
             SurveyedPlaceKind.OneOfTwo => $"{Say(trunk.Place!.Value, units)}, or {Say(trunk.OtherPlace!.Value, units)}: the readings fit both",
-            SurveyedPlaceKind.Doubtful => $"about {Say(trunk.Place!.Value, units)}, which depends on readings that may be off",
+            SurveyedPlaceKind.Doubtful => $"about {Say(trunk.Place!.Value, units)}, which depends on what may be off",
             _ => "not held by the readings",
         };
     }
@@ -197,6 +204,44 @@ public static class SurveyWords
         }
     }
 
+    /// <summary>A place in the file that does not fit what was read to it.</summary>
+    /// <param name="place">The place.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>A sentence or two.</returns>
+    public static string Misplaced(MisplacedPlace place, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        var off = $"the file puts {place.Trunk} {Say(place.Stated, units)}, but the readings to it put it {Say(place.ByReadings, units)}, {Fine(place.Stated.DistanceTo(place.ByReadings), units)} from there";
+        return place.IsSure
+            ? $"The readings agree with each other and not with the place of {place.Trunk}: {off}. Measure {place.Trunk} again and mend its \"at\", or the readings; until then nothing that hangs on it is written."
+            : $"It may be the place of {place.Trunk} that is wrong: {off}.";
+    }
+
+    /// <summary>Readings that do not agree, where it cannot be told which are off.</summary>
+    /// <param name="disagreement">What their misfits come to on the whole.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>Sentences.</returns>
+    public static string Disagreement(Length? disagreement, UnitSystem units)
+    {
+        var much = disagreement is not { } known ? ""
+            : known.Millimetres > TapeSurvey.HandMillimetres ? $": with the best places found they are off by {Fine(known, units)} on the whole, where a tape read by hand is right to {Fine(Length.FromMillimetres(TapeSurvey.HandMillimetres), units)}"
+            : ": with the best places found several are off by more than chance gives";
+        return $"The readings do not agree with each other{much}, and it cannot be told which of them are off. Read the trunks whose place is doubtful again, each to one or two more that stand well apart; where many are surveyed, survey fewer at first, or give more of them an \"at\".";
+    }
+
+    /// <summary>How many of several readings are off.</summary>
+    /// <param name="off">How many; null where that is not known.</param>
+    /// <param name="among">Of how many.</param>
+    /// <param name="what">What they are called.</param>
+    /// <returns>Such as "Two of these 5 readings are".</returns>
+    public static string HowMany(int? off, int among, string what = "readings") => off switch
+    {
+        1 => $"One of these {among} {what} is",
+        2 => $"Two of these {among} {what} are",
+        { } more => $"{more} of these {among} {what} are",
+        _ => $"Some of these {among} {what} are",
+    };
+
     /// <summary>The reading to take next.</summary>
     /// <param name="next">The reading; null where none would tell much.</param>
     /// <param name="units">The units to speak in.</param>
@@ -224,13 +269,13 @@ public static class SurveyWords
     private static string AllFit(TapeSurvey survey, UnitSystem units)
     {
         SurveyedReading[] told = [.. survey.Readings.Where(judged => judged.Misfit is not null)];
-        return told.Length == 0 || survey.Readings.Any(judged => judged.Kind != SurveyedReadingKind.Fits)
+        return told.Length == 0 || survey.IsUnsettled || !survey.Misplaced.IsEmpty || survey.Readings.Any(judged => judged.Kind != SurveyedReadingKind.Fits)
             ? ""
             : $"{(told.Length == 1 ? "The reading fits" : "All readings fit")}, {(told.Length == 1 ? "" : "the worst ")}to {Fine(told.Select(judged => Absolute(judged.Misfit!.Value)).Max(), units)}.";
     }
 
-    private static string OneIsOff(IReadOnlyList<SurveyedReading> judged, UnitSystem units) =>
-        $"One of these {judged.Count} readings is off, and there are too few to tell which: {Wording.Row([.. judged.Select(one => $"{one.Reading.From} to {one.Reading.To} {Fine(one.Reading.Distance, units)}")])}.";
+    private static string SomeAreOff(TapeSurvey survey, IReadOnlyList<SurveyedReading> judged, UnitSystem units) =>
+        $"{HowMany(survey.OffAmong, judged.Count)} off{(survey.Misplaced.IsEmpty ? "" : ", or a place in the file is wrong")}, and there are too few to tell which: {Wording.Row([.. judged.Select(one => $"{one.Reading.From} to {one.Reading.To} {Fine(one.Reading.Distance, units)}")])}.";
 
     private static string Precision(TapeSurvey survey, UnitSystem units) => survey.IsDeviationAssumed
         ? $"{Spare(survey.SpareReadings)}: too few to show how well you read, so that {Fine(survey.ReadingDeviation, units)} a reading is assumed."

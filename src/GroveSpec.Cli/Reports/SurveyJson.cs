@@ -55,11 +55,24 @@ internal static class SurveyJson
         }
 
         json.WriteEndArray();
+        json.WriteStartArray("misplaced");
+        foreach (var place in survey.Misplaced)
+        {
+            json.WriteStartObject();
+            json.WriteString("trunk", place.Trunk);
+            json.WriteNumber("x", place.ByReadings.X.Millimetres);
+            json.WriteNumber("y", place.ByReadings.Y.Millimetres);
+            json.WriteBoolean("sure", place.IsSure);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         WriteNext(json, survey.Next);
         json.WriteNumber("readingDeviation", survey.ReadingDeviation.Millimetres);
         json.WriteBoolean("deviationAssumed", survey.IsDeviationAssumed);
         json.WriteNumber("spareReadings", survey.SpareReadings);
         json.WriteBoolean("unsettled", survey.IsUnsettled);
+        WriteNumber(json, "disagreement", survey.Disagreement);
         json.WriteBoolean("tooLarge", survey.IsTooLarge);
         json.WriteEndObject();
     }

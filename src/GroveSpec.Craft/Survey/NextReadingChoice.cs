@@ -42,6 +42,12 @@ internal sealed class NextReadingChoice(
             return new(off.Reading.From, [off.Reading.To], NextReadingReason.ReadAgain);
         }
 
+        // What is off most is where to begin when nothing tells more.
+        if (parts.Exists(part => part.IsUnsettled) && judged.Where(reading => reading.Misfit is not null).MaxBy(reading => Math.Abs(reading.Misfit!.Value.Millimetres)) is { } worst)
+        {
+            return new(worst.Reading.From, [worst.Reading.To], NextReadingReason.ReadAgain);
+        }
+
         var suspect = parts.SelectMany(part => part.MayBeOff).Select(one => judged[one.Reading.Source]).FirstOrDefault();
         return suspect is null ? null : new(suspect.Reading.From, [suspect.Reading.To], NextReadingReason.TellWhichIsOff);
     }

@@ -6,6 +6,9 @@ internal readonly record struct ReadingPrecision
     /// <summary>What is taken while too few readings check each other: half a millimetre, common practice for a tape held to bark by hand.</summary>
     public const double AssumedMillimetres = 0.5;
 
+    /// <summary>A tape read by hand is right to a millimetre or two: common practice. Readings that are off by more on the whole do not agree, whatever their own misfits make of it.</summary>
+    public const double HandMillimetres = 2;
+
     /// <summary>From so many spare readings on their own misfits count.</summary>
     public const int FewestSpare = 3;
 
@@ -18,6 +21,7 @@ internal readonly record struct ReadingPrecision
     public ReadingPrecision(double sumOfSquares, int spare)
     {
         Spare = spare;
+        RootMeanSquare = Math.Sqrt(sumOfSquares / Math.Max(1, spare));
         IsAssumed = spare < FewestSpare;
         Deviation = IsAssumed ? AssumedMillimetres : Math.Max(Finest, Math.Sqrt(sumOfSquares / spare));
 
@@ -28,6 +32,9 @@ internal readonly record struct ReadingPrecision
     /// <summary>Readings beyond those that places need.</summary>
     public int Spare { get; }
 
+    /// <summary>What misfits come to on the whole, shared out over the readings to spare, in millimetres.</summary>
+    public double RootMeanSquare { get; }
+
     /// <summary>Whether it was assumed.</summary>
     public bool IsAssumed { get; }
 
@@ -36,6 +43,12 @@ internal readonly record struct ReadingPrecision
 
     /// <summary>By how much a standard deviation is stretched for an ellipse of 95 in 100.</summary>
     public double EllipseFactor { get; }
+
+    /// <summary>Whether readings agree as a tape does: whether what is left of them, shared out over those to spare, is no more than <see cref="HandMillimetres"/>.</summary>
+    /// <param name="sumOfSquares">The sum of squared misfits, in mm².</param>
+    /// <param name="spare">Readings beyond those that places need; with none they agree if they are met.</param>
+    /// <returns>True when they do.</returns>
+    public static bool Agrees(double sumOfSquares, int spare) => sumOfSquares <= HandMillimetres * HandMillimetres * Math.Max(1, spare);
 
     /// <summary>The value that F with 2 and ν degrees of freedom exceeds with a probability: (ν/2)(p^(−2/ν) − 1), from its integral.</summary>
     /// <param name="freedom">ν, from 1.</param>

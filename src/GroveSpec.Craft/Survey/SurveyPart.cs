@@ -3,47 +3,60 @@ namespace GroveSpec.Craft.Survey;
 /// <summary>Trunks that hang together by readings, solved, with the readings that do not fit set apart.</summary>
 internal sealed class SurveyPart
 {
-    // Readings are read again rather than thrown away by the handful.
-    private const int MostLeftOut = 5;
+    // A better shape that is found again and again is enough.
+    private const int MostShapes = 5;
 
     private readonly double[] known;
     private readonly bool isTurnedOver;
+    private readonly SurveyNetwork network;
+    private readonly Explanation[] explanations;
+    private readonly SolvedNetwork asRead;
 
-    private SurveyPart(int[] trunks, double[] known, SurveyNetwork network, bool isTurnedOver)
+    private SurveyPart(int[] trunks, double[] known, SurveyNetwork network, NetworkReading[] between, bool isTurnedOver)
     {
-        this.isTurnedOver = isTurnedOver;
+        (this.isTurnedOver, this.network) = (isTurnedOver, network);
         (Trunks, this.known, KnownCount) = (trunks, known, network.IsKnown.Count(one => one));
-        Solved = Solve(network);
-        while (true)
+        asRead = Solve(network);
+        var verdict = MisfitSearch.Look(asRead, between);
+
+        // Something is blamed only where no other shape meets all readings better.
+        for (var shape = 0; shape < MostShapes && verdict != MisfitVerdict.AllFits && asRead.Better() is { } better; shape++)
         {
-            var suspects = MisfitSearch.Look(Solved);
+            asRead = better;
+            verdict = MisfitSearch.Look(asRead, between);
+        }
 
-            // A reading is blamed only where no other shape meets all of them better.
-            if (suspects.Length > 0 && Solved.Better() is { } better)
-            {
-                Solved = better;
-                continue;
-            }
+        (IsUnsettled, explanations) = (verdict.IsUnsettled, verdict.Explanations);
+        Solved = asRead;
+        MayBeOff = [];
+        MayBeMisplaced = [];
+        if (explanations.Length == 0)
+        {
+            return;
+        }
 
-            if (suspects.Length > 0 && LeftOut.Count >= MostLeftOut)
-            {
-                // So many are not slips of the tape: either the search missed the shape or nothing fits, and no reading is to be blamed.
-                IsUnsettled = true;
-                LeftOut.Clear();
-                Solved = Solve(network);
-                MayBeOff = [];
-                break;
-            }
+        // What all explanations share is off; of the rest some are.
+        int[] shared = [.. explanations[0].Readings.Where(reading => Array.TrueForAll(explanations, one => one.Readings.Contains(reading)))];
+        LeftOut = [.. shared.Select(reading => asRead.Network.Readings[reading])];
+        OffAmong = Array.TrueForAll(explanations, one => one.Place is not null || one.Readings.Length == explanations[0].Readings.Length) ? explanations[0].Readings.Length - shared.Length : null;
+        MayBeOff =
+        [
+            .. explanations.SelectMany(one => one.Readings.Except(shared).Select(reading => (Reading: asRead.Network.Readings[reading], one.Places)))
+                .DistinctBy(one => one.Reading.Source)
+                .Select(one => (one.Reading, SurveyNetwork.Distance(one.Places, one.Reading.From, one.Reading.To))),
+        ];
+        var places = explanations.Where(one => one.Place is not null).Select(one => (one.Place!.Value, (one.Places[2 * one.Place.Value], one.Places[(2 * one.Place.Value) + 1]))).ToArray();
+        if (places.Length == 1 && explanations.Length == 1)
+        {
+            Misplaced = places[0];
 
-            if (suspects.Length != 1)
-            {
-                MayBeOff = [.. suspects.Select(suspect => (Solved.Network.Readings[suspect.Reading], suspect.Fitted))];
-                break;
-            }
-
-            var off = Solved.Network.Readings[suspects[0].Reading];
-            LeftOut.Add(off);
-            Solved = Solve(network.Without(reading => LeftOut.Contains(reading)));
+            // With the place where the readings put it, which is written nowhere: all others are as they would be with it mended.
+            Solved = SolvedNetwork.From(asRead.Network, explanations[0].Places);
+        }
+        else
+        {
+            MayBeMisplaced = places;
+            Solved = LeftOut.Count > 0 ? SolvedWithout(LeftOut) : asRead;
         }
     }
 
@@ -53,14 +66,23 @@ internal sealed class SurveyPart
     /// <summary>How many of them stand at known places.</summary>
     public int KnownCount { get; }
 
-    /// <summary>The fit without the readings left out.</summary>
-    public SolvedNetwork Solved { get; private set; }
+    /// <summary>The fit without the readings left out, and with a known place that was found to be wrong where the readings put it.</summary>
+    public SolvedNetwork Solved { get; }
 
     /// <summary>The readings that were found to be off.</summary>
     public List<NetworkReading> LeftOut { get; } = [];
 
-    /// <summary>The readings of which one is off, the likeliest first, each with what it should have read if it is the one, in millimetres.</summary>
+    /// <summary>The readings of which some are off, the likeliest first, each with what it should have read if it is one of them, in millimetres.</summary>
     public (NetworkReading Reading, double Fitted)[] MayBeOff { get; }
+
+    /// <summary>How many of those are; null where that is not told either.</summary>
+    public int? OffAmong { get; }
+
+    /// <summary>The known trunk whose place was found to be wrong, by its number in the network, and where the readings put it, in millimetres; null where there is none.</summary>
+    public (int Trunk, (double X, double Y) Place)? Misplaced { get; }
+
+    /// <summary>The known trunks whose place may be wrong instead of readings or of each other, each with where the readings would put it.</summary>
+    public (int Trunk, (double X, double Y) Place)[] MayBeMisplaced { get; }
 
     /// <summary>Whether no shape was found that all but a few readings meet.</summary>
     public bool IsUnsettled { get; }
@@ -69,16 +91,17 @@ internal sealed class SurveyPart
     public (double X, double Y)?[] OtherPlaces => field ??= Solved.OtherPlaces();
 
     /// <summary>Which trunks' places depend on which reading is off.</summary>
-    public bool[] IsDoubtful => field ??= IsUnsettled ? [.. Solved.Network.IsKnown.Select(one => !one)] : Doubts();
+    public bool[] IsDoubtful => field ??= IsUnsettled ? Disagreeing() : Doubts();
 
     /// <summary>Solves one.</summary>
     /// <param name="trunks">The trunks' numbers in the planting.</param>
     /// <param name="known">Two numbers for each of them, in millimetres.</param>
     /// <param name="network">The readings between them.</param>
+    /// <param name="between">The readings between those whose places are known, which the network does not have.</param>
     /// <param name="isTurnedOver">Whether chosen axes are chosen the other way round.</param>
     /// <returns>The part.</returns>
     /// <exception cref="OperationCanceledException">The work was ended.</exception>
-    public static SurveyPart Of(int[] trunks, double[] known, SurveyNetwork network, bool isTurnedOver) => new(trunks, known, network, isTurnedOver);
+    public static SurveyPart Of(int[] trunks, double[] known, SurveyNetwork network, NetworkReading[] between, bool isTurnedOver) => new(trunks, known, network, between, isTurnedOver);
 
     private SolvedNetwork Solve(SurveyNetwork network)
     {
@@ -145,23 +168,95 @@ internal sealed class SurveyPart
         return [.. Enumerable.Range(0, network.Count).Where(trunk => isLeft[trunk])];
     }
 
+    /// <summary>The fit without some readings: from all starts, or where the explanation puts the trunks if that is better.</summary>
+    private SolvedNetwork SolvedWithout(List<NetworkReading> leftOut)
+    {
+        var rest = network.Without(leftOut.Contains);
+        var solved = Solve(rest);
+        if (explanations.Length > 1 || solved.SumOfSquares <= explanations[0].SumOfSquares + ReadingPrecision.AssumedMillimetres)
+        {
+            return solved;
+        }
+
+        var near = SolvedNetwork.From(rest, explanations[0].Places);
+        return KnownCount >= 2 ? near : InChosenAxes(near);
+    }
+
+    /// <summary>The trunks among whose readings something is off: those that hang together without known ones are looked at by themselves.</summary>
+    private bool[] Disagreeing()
+    {
+        var network = Solved.Network;
+        var group = Enumerable.Range(0, network.Count).ToArray();
+        foreach (var reading in network.Readings)
+        {
+            if (!network.IsKnown[reading.From] && !network.IsKnown[reading.To])
+            {
+                var (from, to) = (group[reading.From], group[reading.To]);
+                group = [.. group.Select(one => one == from ? to : one)];
+            }
+        }
+
+        var isSpread = ReadingPrecision.Agrees(Solved.SumOfSquares, Solved.Spare);
+        var isDoubtful = new bool[network.Count];
+        foreach (var trunks in Enumerable.Range(0, network.Count).Where(trunk => !network.IsKnown[trunk]).GroupBy(trunk => group[trunk]))
+        {
+            NetworkReading[] own = [.. network.Readings.Where(reading => trunks.Contains(reading.From) || trunks.Contains(reading.To))];
+            var sum = own.Sum(reading => Math.Pow(SurveyNetwork.Distance(Solved.Places, reading.From, reading.To) - reading.Millimetres, 2));
+
+            // Where all agree on the whole too many are off by more than chance, and nothing tells where.
+            var isOff = KnownCount < 2 || isSpread || !ReadingPrecision.Agrees(sum, own.Length - (2 * trunks.Count()));
+            foreach (var trunk in trunks)
+            {
+                isDoubtful[trunk] = isOff;
+            }
+        }
+
+        return isDoubtful;
+    }
+
     private bool[] Doubts()
     {
-        const double Millimetres = 1;
-        const int MostTried = 12;
-        var network = Solved.Network;
-        var isDoubtful = new bool[network.Count];
-        foreach (var (suspect, _) in MayBeOff.Take(MostTried))
+        const int MostTried = 60;
+        const double OtherShape = 0.3;
+        var isDoubtful = new bool[Trunks.Length];
+        if (Misplaced is not null)
         {
+            // What hangs on the place is where it is only because of it.
+            Compare(asRead.Places);
+        }
+
+        foreach (var one in explanations.Take(explanations.Length > 1 ? MostTried : 0))
+        {
+            var sources = one.Readings.Select(reading => asRead.Network.Readings[reading].Source).ToHashSet();
             double[] places = [.. Solved.Places];
-            network.Without(reading => reading.Source == suspect.Source).Fit(places);
-            for (var trunk = 0; trunk < network.Count; trunk++)
+            if (one.Place is null)
+            {
+                // From here, so that chosen axes stay as they are.
+                var misfit = Solved.Network.Without(reading => sources.Contains(reading.Source)).Fit(places);
+                Compare(places);
+                if (KnownCount < 2 && misfit > one.SumOfSquares + OtherShape)
+                {
+                    // The explanation is of another shape altogether.
+                    Array.Fill(isDoubtful, true);
+                }
+            }
+
+            if (KnownCount >= 2)
+            {
+                Compare(one.Places);
+            }
+        }
+
+        return isDoubtful;
+
+        void Compare(double[] places)
+        {
+            const double Millimetres = 1;
+            for (var trunk = 0; trunk < isDoubtful.Length; trunk++)
             {
                 double dx = places[2 * trunk] - Solved.Places[2 * trunk], dy = places[(2 * trunk) + 1] - Solved.Places[(2 * trunk) + 1];
                 isDoubtful[trunk] |= Math.Sqrt((dx * dx) + (dy * dy)) > Millimetres;
             }
         }
-
-        return isDoubtful;
     }
 }

@@ -65,6 +65,9 @@ internal sealed class Surveyor
             IsDeviationAssumed = precision.IsAssumed,
             SpareReadings = precision.Spare,
             IsUnsettled = parts.Exists(part => part.IsUnsettled),
+            Disagreement = parts.Find(part => part.IsUnsettled) is { } unsettled ? Length.FromMillimetres(Math.Min(unsettled.Solved.Precision.RootMeanSquare, Length.Largest.Millimetres)) : null,
+            OffAmong = parts.Aggregate((int?)0, (sum, part) => sum + (part.MayBeOff.Length > 0 ? part.OffAmong : 0)),
+            Misplaced = [.. Misplaced()],
             IsTooLarge = tooLarge.Count > 0,
         };
     }
@@ -89,7 +92,11 @@ internal sealed class Surveyor
                 .Where(reading => isKnown[reading.From] && isKnown[reading.To])
                 .Select(reading => AsRead(reading, trunks[reading.From].Trunk.At!.Value.Value.DistanceTo(trunks[reading.To].Trunk.At!.Value.Value).Millimetres))],
             LeftOut = [.. parts.SelectMany(LeftOut).OrderBy(one => one.Reading)],
-            InDoubt = [.. parts.Where(part => part.MayBeOff.Length > 0).Select(part => part.MayBeOff.Select(one => AsRead(one.Reading, one.Fitted)).ToImmutableArray())],
+            InDoubt = [.. parts.Where(part => part.MayBeOff.Length > 0).Select(part => new DoubtfulReadings(
+                part.OffAmong,
+                [.. part.MayBeOff.Select(one => AsRead(one.Reading, one.Fitted))],
+                [.. part.MayBeMisplaced.Select(one => trunks[part.Trunks[one.Trunk]].Name)]))],
+            Misplaced = [.. Misplaced()],
             Unsettled = [.. parts.Where(part => part.IsUnsettled).Select(part => part.Solved.Network.Readings.Select(reading => reading.Source).ToImmutableArray())],
         };
 
@@ -103,6 +110,13 @@ internal sealed class Surveyor
             return new(reading.Source, Length.FromMillimetres(Math.Clamp(between - (reading.Millimetres - distance.Millimetres), -most, most)));
         }
     }
+
+    /// <summary>The known places that do not fit, or may not.</summary>
+    private IEnumerable<MisplacedPlace> Misplaced() => parts
+        .SelectMany(part => part.Misplaced is { } sure ? [(part, One: sure, IsSure: true)] : part.MayBeMisplaced.Select(one => (part, One: one, IsSure: false)))
+        .Select(one => (Trunk: trunks[one.part.Trunks[one.One.Trunk]], Place: ToPlan(one.One.Place.X, one.One.Place.Y), one.IsSure))
+        .Where(one => one.Place is not null)
+        .Select(one => new MisplacedPlace(one.Trunk.Name, one.Trunk.Trunk.At!.Value.Value, one.Place!.Value, one.IsSure));
 
     private void FindParts()
     {
@@ -176,7 +190,10 @@ internal sealed class Surveyor
             }
         }
 
-        return SurveyPart.Of(group, places, new SurveyNetwork([.. group.Select(trunk => isKnown[trunk])], own, cancellation: cancellation), isTurnedOver);
+        NetworkReading[] between = [.. readings
+            .Where(reading => local.ContainsKey(reading.From) && local.ContainsKey(reading.To) && isKnown[reading.From] && isKnown[reading.To])
+            .Select(reading => new NetworkReading(local[reading.From], local[reading.To], reading.Millimetres, reading.Source))];
+        return SurveyPart.Of(group, places, new SurveyNetwork([.. group.Select(trunk => isKnown[trunk])], own, cancellation: cancellation), between, isTurnedOver);
     }
 
     private PlanPoint Origin => Array.IndexOf(isKnown, true) is >= 0 and var first ? trunks[first].Trunk.At!.Value.Value : PlanPoint.Origin;
@@ -220,6 +237,13 @@ internal sealed class Surveyor
                 var canBeWritten = kind == SurveyedPlaceKind.Found || (kind == SurveyedPlaceKind.InChosenAxes && part.KnownCount == 0);
                 result[part.Trunks[index]] = new(trunks[part.Trunks[index]], kind, place, other, EllipseOf(solved, cofactors, index), canBeWritten);
             }
+
+            // The origin alone would only hold axes that nothing else stands in: with it written, the rest could not be any more.
+            int[] writable = [.. part.Trunks.Where(trunk => result[trunk].CanBeWritten)];
+            if (part.KnownCount == 0 && writable is [var only])
+            {
+                result[only] = result[only] with { CanBeWritten = false };
+            }
         }
 
         return [.. result];
@@ -238,6 +262,7 @@ internal sealed class Surveyor
     {
         var leftOut = parts.SelectMany(part => part.LeftOut).Select(reading => reading.Source).ToHashSet();
         var mayBeOff = parts.SelectMany(part => part.MayBeOff).Select(one => one.Reading.Source).ToHashSet();
+        var misplaced = Misplaced().Where(one => one.IsSure).ToDictionary(one => one.Trunk, one => one.ByReadings, StringComparer.Ordinal);
         var result = state.Planting.Tapes.Select(tape => new SurveyedReading(tape, SurveyedReadingKind.Unusable, null)).ToArray();
         foreach (var reading in readings)
         {
@@ -246,7 +271,7 @@ internal sealed class Surveyor
                 : SurveyedReadingKind.Fits;
             var tape = state.Planting.Tapes[reading.Source];
             Length? fitted = null;
-            if (surveyed[reading.From].Place is { } from && surveyed[reading.To].Place is { } to)
+            if (PlaceOf(reading.From) is { } from && PlaceOf(reading.To) is { } to)
             {
                 // As it was read: what was added to come from bark to centre is taken off again.
                 fitted = from.DistanceTo(to) - (Length.FromMillimetres(reading.Millimetres) - tape.Distance);
@@ -260,6 +285,9 @@ internal sealed class Surveyor
         }
 
         return [.. result];
+
+        // Readings to a trunk whose place is wrong are held against the place that they give it.
+        PlanPoint? PlaceOf(int trunk) => misplaced.TryGetValue(trunks[trunk].Name, out var place) ? place : surveyed[trunk].Place;
     }
 
     private ImmutableArray<SurveyFreedom> Freedoms(ImmutableArray<SurveyedTrunk> surveyed)

@@ -21,10 +21,13 @@ public sealed class TapeAgreement
     /// <summary>The readings that are off, in the order of the file, with what the others make them.</summary>
     public required ImmutableArray<FittedReading> LeftOut { get; init; }
 
-    /// <summary>Readings of which one is off, where the others do not tell which: a row for each network, the likeliest first, each with what it should have read if it is the one.</summary>
-    public required ImmutableArray<ImmutableArray<FittedReading>> InDoubt { get; init; }
+    /// <summary>Readings of which some are off, where the others do not tell which: one for each network.</summary>
+    public required ImmutableArray<DoubtfulReadings> InDoubt { get; init; }
 
-    /// <summary>The readings of each network for which no places were found that all but a few of them meet, by their numbers from 0.</summary>
+    /// <summary>The trunks whose place in the file does not fit the readings, or may not.</summary>
+    public required ImmutableArray<MisplacedPlace> Misplaced { get; init; }
+
+    /// <summary>The readings of each network that do not agree as a tape reads where it cannot be told which are off, by their numbers from 0.</summary>
     public required ImmutableArray<ImmutableArray<int>> Unsettled { get; init; }
 
     /// <summary>Looks how readings agree. Of more than <see cref="TapeSurvey.MostTrunks"/> trunks without a place that hang together nothing is told.</summary>

@@ -18,6 +18,9 @@ public sealed record TapeSurvey
     /// <summary>Up to so many trunks that hang together are sought at once, beside those whose place is known; the work grows with the cube.</summary>
     public const int MostTrunks = 60;
 
+    /// <summary>What a tape read by hand is right to, in millimetres: common practice.</summary>
+    public const double HandMillimetres = ReadingPrecision.HandMillimetres;
+
     /// <summary>Every trunk in the order of the file; of two of one name the first.</summary>
     public required ImmutableArray<SurveyedTrunk> Trunks { get; init; }
 
@@ -39,8 +42,17 @@ public sealed record TapeSurvey
     /// <summary>Readings beyond those that places need, in the largest network.</summary>
     public required int SpareReadings { get; init; }
 
-    /// <summary>Whether no places were found that all but a few readings meet, so that none is to be trusted and no reading to be blamed.</summary>
+    /// <summary>Whether readings do not agree as a tape reads and it cannot be told which are off, so that no place that hangs on them is to be trusted and no reading to be blamed.</summary>
     public required bool IsUnsettled { get; init; }
+
+    /// <summary>What the misfits of such readings come to on the whole, shared out over those to spare; null where all is settled.</summary>
+    public required Length? Disagreement { get; init; }
+
+    /// <summary>How many of all readings that may be off are; null where that is not told, and zero where none may be.</summary>
+    public required int? OffAmong { get; init; }
+
+    /// <summary>The trunks whose place in the file does not fit the readings, or may not.</summary>
+    public required ImmutableArray<MisplacedPlace> Misplaced { get; init; }
 
     /// <summary>Whether trunks were left free because more than <see cref="MostTrunks"/> hang together.</summary>
     public required bool IsTooLarge { get; init; }
