@@ -40,7 +40,7 @@ internal static class NudgeLimits
             var check = Catalogue.Find(NameOf(kind))!;
             var isOn = context.Planting.Muted.All(muted => muted.Check != check.Name) && (withSizes || kind is not (StandFaultKind.TwinDiameters or StandFaultKind.TwinHeights));
             var limit = limits.For(check);
-            found.Set(kind, isOn ? limit * (kind == StandFaultKind.HiddenTrunk ? 1 - margin : 1 + margin) : null, ChoiceCheck.WeightOf(check.Severity));
+            found.Set(kind, isOn ? limit * (kind is StandFaultKind.HiddenTrunk or StandFaultKind.DepthReversed ? 1 - margin : 1 + margin) : null, ChoiceCheck.WeightOf(check.Severity));
             Accept(context, found, kind, check.Name);
         }
 

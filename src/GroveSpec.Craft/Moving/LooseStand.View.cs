@@ -242,29 +242,6 @@ public sealed partial class LooseStand
             && 100 * Math.Abs((ux * vy) - (uy * vx)) <= limits[StandFaultKind.LevelTops] * lengthSquare;
     }
 
-    private bool IsReversed()
-    {
-        if (depthOrder is not { } wanted || !limits.IsOn(StandFaultKind.DepthReversed))
-        {
-            return false;
-        }
-
-        var seen = new List<double>(Count);
-        var nearness = new List<double>(Count);
-        for (var trunk = 0; trunk < Count; trunk++)
-        {
-            if (isMeasured[trunk] && !double.IsNaN(across[trunk]))
-            {
-                seen.Add(diameter[trunk]);
-                nearness.Add(-depth[trunk]);
-            }
-        }
-
-        var correlation = RankCorrelation.Spearman(seen, nearness);
-        var agreement = wanted == DepthOrder.Near ? correlation : -correlation;
-        return seen.Count >= 3 && agreement < 0 && agreement <= -limits[StandFaultKind.DepthReversed];
-    }
-
     private bool OfDepthAndCover()
     {
         if (IsReversed() && !Add(StandFaultKind.DepthReversed, 0, -1))

@@ -8,8 +8,9 @@ namespace GroveSpec.Craft.Moving;
 /// fewer trunks.
 /// </summary>
 /// <remarks>
-/// Five searches. Mending one thing after another, what costs least followed first. Putting trunks by turns where each is best,
-/// several times over. Then each trunk alone, by whole steps, the nearest first and as far as that may be shorter than what was
+/// Six searches. Mending one thing after another, what costs least followed first. Putting trunks by turns where each is best,
+/// several times over. Where thickness goes against the order of depth, both of these from trunks that have passed each other.
+/// Then each trunk alone, by whole steps, the nearest first and as far as that may be shorter than what was
 /// found, so that what one trunk can mend is mended. Then the best of what was found is worn down: a trunk is put back, or
 /// nearer to where it was, or two are shifted together, as long as no more is amiss than before. And last trunks are left where
 /// they were that the others can do without by hardly longer ways. Each has its measure of work and its own chance from a seed, so that the same stand
@@ -67,10 +68,14 @@ public sealed class ShiftSearch
         // What takes longer to look at may take longer, up to some seconds; what is looked at sooner is looked at more often.
         var part = movables.Count / (double)UsualTrunks;
         effort *= part >= 1 ? Math.Min(part * part, 8) : Math.Min(1.25 / part, 2.5);
-        var found = new List<ShiftState>[Sweeps + 1];
-        sideBySide(found.Length, run => found[run] = run == 0
-            ? new ShiftRepairs(Tries()).Find(first, (long)(WorkOfRepairs * effort))
-            : [new ShiftSweeps(Tries(), new SeededRandom(Seed + (ulong)run)).Find(first, (long)(WorkOfSweeps * effort))]);
+        var traded = Traded();
+        var found = new List<ShiftState>[Sweeps + 1 + traded.Count];
+        sideBySide(found.Length, run => found[run] = run switch
+        {
+            0 => new ShiftRepairs(Tries()).Find(first, (long)(WorkOfRepairs * effort)),
+            <= Sweeps => [new ShiftSweeps(Tries(), new SeededRandom(Seed + (ulong)run)).Find(first, (long)(WorkOfSweeps * effort))],
+            _ => Mended(traded[run - Sweeps - 1], effort / traded.Count),
+        });
         var kept = new List<ShiftState>();
         var polish = new ShiftPolish(Tries(), new SeededRandom(Seed));
         foreach (var state in found.SelectMany(states => states))
@@ -88,6 +93,24 @@ public sealed class ShiftSearch
         var shortest = worn.Aggregate((one, other) => other.IsBetterThan(one) ? other : one);
         var again = Tries();
         return new FewerShifts(again, new ShiftPolish(again, new SeededRandom(Seed)), new SeededRandom(Seed)).Find(shortest, (long)(WorkOfFewer * effort));
+    }
+
+    /// <summary>Where thickness goes against the order of depth: stands in which it does not, what else is amiss in them unmended.</summary>
+    private List<ShiftState> Traded()
+    {
+        var (loose, faults) = (stand(), new List<StandFault>());
+        loose.Find(faults);
+        return faults.Exists(fault => fault.Kind == StandFaultKind.DepthReversed && loose.WeightOf(fault) > 0) ? new DepthShifts(loose, movables).Find() : [];
+    }
+
+    private List<ShiftState> Mended(ShiftState state, double effort)
+    {
+        var tries = Tries();
+        tries.Load(state);
+        state.Weight = tries.Weigh();
+        var kept = new ShiftRepairs(tries).Find(state, (long)(WorkOfRepairs * effort));
+        kept.Add(new ShiftSweeps(tries, new SeededRandom(Seed)).Find(state, (long)(WorkOfSweeps * effort)));
+        return kept;
     }
 
     private ShiftTries Tries() => new(stand(), movables, cancellation);

@@ -202,6 +202,76 @@ public sealed class NudgingTests
     }
 
     [Fact]
+    public void Two_that_stand_in_each_others_depth_both_go_where_neither_can_go_far_enough()
+    {
+        // Of three, thickness goes against nearness until A stands as near as C: 25 + 80 = 105 mm of way, and roots allow 60 to each.
+        const string trade = """
+            planting "Trade"
+            habit group
+            container oval 620 x 420 x 40 mm
+            viewed from 180 deg, at 1500 mm, eye 250 mm, near
+            trunk A at 90, 25 mm diameter 32 mm height 310 mm
+            trunk B at -150, 38 mm diameter 16 mm height 170 mm
+            trunk C at 15, -80 mm diameter 10 mm height 115 mm
+            """;
+        var answer = Find(trade);
+        Assert.Equal(["depth-reversed"], answer.Now.Select(finding => finding.Check.Name));
+        var suggestion = Assert.Single(answer.Suggestions);
+        Assert.Empty(suggestion.Left);
+        Assert.Equal(["A", "C"], suggestion.Moves.Select(move => move.Name).Order(StringComparer.Ordinal));
+        Assert.InRange(suggestion.Distance.Millimetres, 104.9, 106.2);
+        Assert.Empty(Find(trade, Usual with { Reach = Length.FromMillimetres(52) }).Suggestions);
+
+        // The other way about where the far ones are meant to be thick.
+        var far = trade.Replace("eye 250 mm, near", "eye 250 mm, far", StringComparison.Ordinal).Replace("15, -80 mm diameter 10 mm height 115", "15, -80 mm diameter 33 mm height 320", StringComparison.Ordinal).Replace("diameter 32 mm height 310", "diameter 10 mm height 115", StringComparison.Ordinal);
+        Assert.Empty(Assert.Single(Find(far).Suggestions).Left);
+    }
+
+    [Fact]
+    public void An_order_of_depth_at_the_very_limit_is_amiss_for_the_search_as_it_is_for_the_checks()
+    {
+        // Ranks of thickness 1 to 5 and of nearness 4, 2, 5, 1, 3: Spearman's coefficient is 1 − 6·26/120 = −.3.
+        var context = ThinningScoreTests.ContextOf("""
+            planting "Limit"
+            habit group
+            viewed from 180 deg, at 1500 mm, eye 250 mm, near
+            trunk A at 150, -60 mm diameter 10 mm height 120 mm
+            trunk B at 45, 62 mm diameter 14 mm height 175 mm
+            trunk C at -70, -105 mm diameter 20 mm height 230 mm
+            trunk D at -95, 108 mm diameter 28 mm height 330 mm
+            trunk E at -170, 10 mm diameter 40 mm height 450 mm
+
+            """);
+        Assert.Contains(Checker.Composition(context, TestContext.Current.CancellationToken), finding => finding.Check.Name == "depth-reversed");
+        var faults = new List<GroveSpec.Craft.Moving.StandFault>();
+        GroveSpec.Checks.Nudging.Nudging.Stand(context, NudgeLimits.Of(context, 1e-6, withSizes: true)).Find(faults);
+        Assert.Contains(faults, fault => fault.Kind == GroveSpec.Craft.Moving.StandFaultKind.DepthReversed);
+    }
+
+    [Fact]
+    public void Where_the_view_means_an_order_of_depth_moves_are_at_most_a_tenth_longer_too()
+    {
+        var (compared, longer) = (0, new List<string>());
+        for (var seed = 0; seed < Plantings / 2; seed++)
+        {
+            var context = ThinningScoreTests.ContextOf(Wood.Of(seed, 3 + (seed % 4)).Replace("eye 250 mm", "eye 250 mm, near", StringComparison.Ordinal));
+            if (Checker.Composition(context, TestContext.Current.CancellationToken).Any(finding => finding.Check.Name == "depth-reversed")
+                && LongSearch.Shortest(context, 4, 60_000, seed) is > 0 and < double.PositiveInfinity and var shortest)
+            {
+                compared++;
+                var first = GroveSpec.Checks.Nudging.Nudging.Find(context, Usual, 1, null, TestContext.Current.CancellationToken).Suggestions[0];
+                if (first.Left.Any(finding => !OutOfReach.Contains(finding.Check.Name)) || first.Distance.Millimetres > (shortest * 1.1) + 0.1)
+                {
+                    longer.Add($"seed {seed}: {first.Distance.Millimetres:F1} mm leaving {first.LeftCount}, {shortest:F1} mm are enough");
+                }
+            }
+        }
+
+        Assert.Empty(longer);
+        Assert.True(compared > 2, $"{compared} could be compared.");
+    }
+
+    [Fact]
     public void No_trunk_goes_a_tenth_of_a_millimetre_where_the_others_can_do_without_it()
     {
         // Of the shortest ways for these two rows, 68.1 mm together, two are of .3 and .1 mm; without them the others go hardly farther.
