@@ -34,6 +34,6 @@ public sealed record GroundSpot
     /// <summary>What is found now and no longer with a trunk there.</summary>
     public ImmutableArray<Finding> Clears { get; init; } = [];
 
-    /// <summary>The edits that write it into the file; empty where the trunk may not be moved or is placed by tape readings.</summary>
+    /// <summary>The edits that write it into the file; empty where a note says why the trunk's place is not written.</summary>
     public ImmutableArray<TextEdit> Edits { get; init; } = [];
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GroveSpec.Checks.Moving;
 using GroveSpec.Craft.Moving;
 using GroveSpec.Craft.Views;
 using GroveSpec.Model;
@@ -18,7 +19,7 @@ internal static class NudgeMovables
     {
         var isGroup = context.Planting.EffectiveHabit == Habit.Group;
         var trunks = context.Standing.Trunks;
-        var tied = isGroup ? Tied(context) : [];
+        var ties = TapeTies.Of(context);
         var movables = new List<Movable>();
         var (byTape, withoutHeight, isFixed) = (new List<string>(), new List<string>(), new List<string>());
         for (var place = 0; place < trunks.Length; place++)
@@ -28,7 +29,7 @@ internal static class NudgeMovables
             {
                 isFixed.Add(trunk.Name);
             }
-            else if (isGroup && (trunk.Trunk.At is null || tied.Contains(trunk.Name)))
+            else if (isGroup && (trunk.Trunk.At is null || ties.Contains(trunk.Name)))
             {
                 byTape.Add(trunk.Name);
             }
@@ -73,15 +74,6 @@ internal static class NudgeMovables
         {
             remarks.Add($"{Wording.List(names, 12)} {(names.Count == 1 ? $"is {why} and {one}" : $"are {why} and {several}")}.");
         }
-    }
-
-    /// <summary>The trunks from which a tape places another: were they moved, the other would seem to move with them.</summary>
-    private static HashSet<string> Tied(CheckContext context)
-    {
-        var placedByTape = context.Standing.Trunks.Where(trunk => trunk.Trunk.At is null).Select(trunk => trunk.Name).ToHashSet(StringComparer.Ordinal);
-        return [.. context.Planting.Tapes
-            .Where(tape => placedByTape.Count > 0 && (placedByTape.Contains(tape.From) || placedByTape.Contains(tape.To)))
-            .SelectMany(tape => new[] { tape.From, tape.To })];
     }
 
     private static MovableTip? Tip(TrunkState trunk, int place, NudgeWish wish)

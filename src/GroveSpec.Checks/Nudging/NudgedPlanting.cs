@@ -63,16 +63,8 @@ internal sealed class NudgedPlanting
     {
         var from = trunk.Place!.Value;
         var place = new PlanPoint(from.X + way.Right, from.Y + way.Back);
-        var at = trunk.Trunk.At!.Value;
-        var line = trunk.Trunk.Line.Select(point => new SpacePoint(point.X + way.Right, point.Y + way.Back, point.Z)).ToImmutableArray();
-        var isPlacedByRun = trunk.Trunk.LineOrigin == at.Origin;
-        if (!isPlacedByRun)
-        {
-            edits.Add(ClauseEdit.Write(context.Origins, trunk.Trunk, at.Origin, PlaceWording.Say(place, context.Units)));
-        }
-
-        WriteRun(trunk, line);
-        Keep(trunk, trunk with { Place = place, Trunk = trunk.Trunk with { At = new Stated<PlanPoint>(place, at.Origin), Line = line } });
+        edits.AddRange(FootEdits.Of(context, trunk.Trunk, place));
+        Keep(trunk, trunk with { Place = place, Trunk = trunk.Trunk with { At = new Stated<PlanPoint>(place, trunk.Trunk.At!.Value.Origin), Line = FootEdits.RunAt(trunk.Trunk, place) } });
         moves.Add(new(trunk.Name, from.DistanceTo(place), from.BearingTo(place), place, null, null, IsMoved: true));
     }
 
@@ -110,21 +102,12 @@ internal sealed class NudgedPlanting
             var share = Math.Max(0, point.Z / written[^1].Z) / factor;
             return new SpacePoint(Tenth(point.X + (way.Right * share)), Tenth(point.Y + (way.Back * share)), point.Z);
         }).ToImmutableArray();
-        WriteRun(trunk, line);
+        edits.AddRange(FootEdits.OfRun(context, trunk.Trunk, line));
         Keep(trunk, trunk with { Trunk = trunk.Trunk with { Line = line } });
         moves.Add(new(trunk.Name, PlanPoint.Origin.DistanceTo(new(way.Right, way.Back)), Bearing.Of(way.Right.Millimetres, way.Back.Millimetres), trunk.Place!.Value, null, null, IsMoved: false));
     }
 
     private static Length Tenth(Length length) => Length.FromMillimetres(Math.Round(length.Millimetres * 100) / 100);
-
-    private void WriteRun(TrunkState trunk, ImmutableArray<SpacePoint> line)
-    {
-        if (trunk.Trunk.LineOrigin is { } origin)
-        {
-            var points = line.Select(point => $"({Number(point.X)},{Number(point.Y)},{Number(point.Z)})");
-            edits.Add(ClauseEdit.Write(context.Origins, trunk.Trunk, origin, $"line {string.Join(' ', points)} {(context.Units == UnitSystem.Inch ? "in" : "mm")}"));
-        }
-    }
 
     private void Keep(TrunkState was, TrunkState now) => changed.Add(was.Trunk, now);
 

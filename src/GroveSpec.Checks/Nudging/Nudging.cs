@@ -56,6 +56,7 @@ public static class Nudging
             suggestions.Add(place);
         }
 
+        remarks.AddRange(suggestions.SelectMany(suggestion => Planned(context, suggestion)).Distinct());
         if (now.Where(IsOutOfReach).Select(finding => finding.Check.Name).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } others)
         {
             remarks.Add($"No move can mend {Wording.List(others)}.");
@@ -69,6 +70,12 @@ public static class Nudging
             Obstacle = suggestions.Count == 0 ? NothingFound(context, wish) : null,
         };
     }
+
+    /// <summary>What is said of planned trunks that one which is moved would touch.</summary>
+    private static IEnumerable<string> Planned(CheckContext context, NudgeSuggestion suggestion) => suggestion.Moves
+        .Where(move => move.IsMoved)
+        .SelectMany(move => Moving.PlannedTrunks.Touched(context.State, suggestion.State.Trunks.First(trunk => trunk.Name == move.Name), move.Place)
+            .Select(planned => Moving.PlannedTrunks.Say($"Moved so, {Wording.Name(move.Name)}", move.Place, planned, context.Units)));
 
     private static ImmutableArray<Finding> Composition(CheckContext context) => [.. Checker.Check(context, []).Findings.Where(finding => finding.Check.IsComposition)];
 
@@ -85,7 +92,7 @@ public static class Nudging
 
         if (context.Standing.Count > LooseStand.MostTrunks)
         {
-            return $"{context.Standing.Count} trunks stand here, and moves are looked for among up to {LooseStand.MostTrunks}.";
+            return $"{context.Standing.Count} trunks stand here, and moves are looked for among up to {LooseStand.MostTrunks}. Part the planting into several files, or leave out what stands far from the findings.";
         }
 
         if (now.All(IsOutOfReach))

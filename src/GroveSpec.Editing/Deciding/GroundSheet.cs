@@ -27,7 +27,7 @@ internal static class GroundSheet
         var (usualDiameter, usualHeight) = of is null ? UsualSizes(assessment.State, fields) : (null, null);
         var diameter = fields.Length(DiameterField, of is null ? "Or one more, thick" : "If it were thick", usualDiameter, mayBeEmpty: of is not null);
         var height = fields.Length(HeightField, "and high", usualHeight, mayBeEmpty: true);
-        var answer = FreeGround.Find(assessment.ToContext(), new GroundWish(diameter, height, of), sideBySide, cancellation);
+        var answer = GroundReview.Of(FreeGround.Find(assessment.ToContext(), new GroundWish(diameter, height, of), sideBySide, cancellation), assessment.ToContext(), assessment.Tree);
         if (answer.Obstacle is { } obstacle)
         {
             return new DecisionSheet { Says = [obstacle], Fields = fields.Fields };
@@ -60,5 +60,5 @@ internal static class GroundSheet
         [spot.Why],
         null,
         spot.Edits,
-        spot.Edits.IsEmpty ? $"{answer.Trunk!.Name} is fixed, or tape readings place it: its place is not written." : answer.IsOneMore ? "Write a trunk here" : "Write this place");
+        spot.Edits.IsEmpty ? $"The place of {answer.Trunk!.Name} is not written; the notes say why." : answer.IsOneMore ? "Write a trunk here" : "Write this place");
 }

@@ -115,7 +115,8 @@ internal sealed class DecisionsSection
             return;
         }
 
-        var answer = FreeGround.Find(planting.ToContext(), new GroundWish(planned.Diameter is null ? NewcomerSizes.UsualDiameter : null, null, planned.Name));
+        var wish = new GroundWish(planned.Diameter is null ? NewcomerSizes.UsualDiameter : null, null, planned.Name);
+        var answer = GroundReview.Of(FreeGround.Find(planting.ToContext(), wish), planting.ToContext(), planting.Tree);
         if (answer.Obstacle is not null)
         {
             return;

@@ -94,6 +94,18 @@ public sealed class NudgingTests
     }
 
     [Fact]
+    public void A_trunk_that_is_planned_where_another_is_moved_to_is_named()
+    {
+        var move = Find(Row).Suggestions.Single().Moves.Single();
+        var planned = FormattableString.Invariant($"trunk P at {move.Place.X.Millimetres + 5}, {move.Place.Y.Millimetres} mm diameter 10 mm height 130 mm planned spring 2028\n");
+        var answer = Find(Row + planned);
+        Assert.Equal([move], answer.Suggestions.Single().Moves);
+        Assert.Contains($"Moved so, {move.Name} would touch P, which is planned 5 mm from there, centre to centre, and not looked at while it does not stand. Choose another place for one of them, or ask for a day on which P stands.", answer.Remarks);
+        var elsewhere = Find(Row + "trunk P at -200, -120 mm diameter 10 mm height 130 mm planned spring 2028\n");
+        Assert.DoesNotContain(elsewhere.Remarks, remark => remark.Contains("planned", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void The_feet_of_a_clump_stay_and_its_tops_are_bent_out_of_their_line()
     {
         const string source = """

@@ -1,0 +1,23 @@
+using GroveSpec.Model.States;
+
+namespace GroveSpec.Checks.Moving;
+
+/// <summary>Which trunks tape readings place from which: were one of those moved in the file alone, the others would seem to move with it.</summary>
+internal static class TapeTies
+{
+    /// <summary>The trunks that tapes place, by the trunks at the other ends of their tapes.</summary>
+    /// <param name="context">The planting.</param>
+    /// <returns>For each trunk the names, in their order, of those without an <c>at</c>, standing or planned, that have their place from tapes one of which leads to it; none for one that no such tape leads to.</returns>
+    public static ILookup<string, string> Of(CheckContext context)
+    {
+        var placed = context.State.Trunks
+            .Where(trunk => trunk is { Presence: not Presence.Removed, Place: not null, Trunk.At: null })
+            .Select(trunk => trunk.Name).ToHashSet(StringComparer.Ordinal);
+        return context.Planting.Tapes
+            .SelectMany(tape => new[] { (Mark: tape.From, Placed: tape.To), (Mark: tape.To, Placed: tape.From) })
+            .Where(tie => placed.Contains(tie.Placed))
+            .Distinct()
+            .OrderBy(tie => tie.Placed, StringComparer.Ordinal)
+            .ToLookup(tie => tie.Mark, tie => tie.Placed, StringComparer.Ordinal);
+    }
+}
