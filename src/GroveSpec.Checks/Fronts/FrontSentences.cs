@@ -39,10 +39,24 @@ public static class FrontSentences
             return "No more is found from any side.";
         }
 
-        var (left, right) = (new Bearing(front.From.Degrees - span.From.Degrees).Degrees, new Bearing(span.To.Degrees - front.From.Degrees).Degrees);
         return span.Width.Degrees < 0.1
             ? "It holds only exactly there: with the least turn of the pot more is found."
-            : $"It holds from {Say(span.From)} to {Say(span.To)}: the viewer may step {LengthWording.Say(right, 1)} deg clockwise or {LengthWording.Say(left, 1)} deg the other way before more is found.";
+            : $"It holds from {Say(span.From)} to {Say(span.To)}: the viewer may step {Steps(front.From, span)} before more is found.";
+    }
+
+    private static string Steps(Bearing front, FrontSpan span)
+    {
+        var (left, right) = (new Bearing(front.Degrees - span.From.Degrees).Degrees, new Bearing(span.To.Degrees - front.Degrees).Degrees);
+        if (left + right >= 360)
+        {
+            // Rounding set the front just outside its span: it stands at that end, and all round is no way there.
+            (left, right) = left > right ? (0d, right) : (left, 0d);
+        }
+
+        var (clockwise, back) = (LengthWording.Say(right, 1), LengthWording.Say(left, 1));
+        return clockwise == "0" ? $"not at all clockwise, but {back} deg the other way,"
+            : back == "0" ? $"{clockwise} deg clockwise, but not at all the other way,"
+            : $"{clockwise} deg clockwise or {back} deg the other way";
     }
 
     /// <summary>From where a front is seen.</summary>

@@ -1,0 +1,52 @@
+using System.Text.RegularExpressions;
+using GroveSpec.Checks.Fronts;
+using Xunit;
+
+namespace GroveSpec.Checks.Tests.Fronts;
+
+/// <summary>What is said of fronts.</summary>
+public sealed class FrontSentencesTests
+{
+    /// <summary>Three in a row square to the view from 180 deg, from where on their order of depth turns.</summary>
+    private const string Row = """
+        planting "Fixed"
+        habit group
+        container oval 600 x 400 x 40 mm
+        viewed from 180 deg, at 1200 mm, eye 160 mm, near
+        trunk A at -100, 0 mm diameter 30 mm height 300 mm
+        trunk B at 0, 0 mm diameter 20 mm height 200 mm
+        trunk C at 100, 0 mm diameter 15 mm height 150 mm
+
+        """;
+
+    [Fact]
+    public void At_the_end_of_its_span_a_front_may_not_be_stepped_from_that_way() =>
+        Assert.Equal("It holds from 180 deg to 249.96 deg: the viewer may step 70 deg clockwise, but not at all the other way, before more is found.", Find(Row).NowHolds);
+
+    [Fact]
+    public void No_step_is_longer_than_the_span_that_it_is_taken_in()
+    {
+        for (var seed = 0; seed < 40; seed++)
+        {
+            foreach (var holds in Holds(Find(FrontSource.Of(seed, 3 + (seed % 5)))))
+            {
+                var said = Regex.Match(holds, @"from ([\d.]+) deg to ([\d.]+) deg: the viewer may step (?:([\d.]+) deg|not at all) clockwise");
+                if (said.Success)
+                {
+                    var width = (Number(said.Groups[2]) - Number(said.Groups[1]) + 360) % 360;
+                    Assert.All(Regex.Matches(holds[holds.IndexOf("step", StringComparison.Ordinal)..], @"([\d.]+) deg").Select(step => Number(step.Groups[1])), step => Assert.InRange(step, 0, width + 0.1));
+                }
+            }
+        }
+    }
+
+    private static double Number(Group group) => double.Parse(group.Value, System.Globalization.CultureInfo.InvariantCulture);
+
+    private static IEnumerable<string> Holds(FrontsAnswer answer) => answer.Suggestions.Select(suggestion => suggestion.Holds).Append(answer.NowHolds);
+
+    private static FrontsAnswer Find(string source)
+    {
+        var assessment = Check.Of(source);
+        return BestFronts.Find(assessment.ToContext(), assessment.Tree);
+    }
+}
