@@ -28,7 +28,7 @@ public sealed record ThinnedStand
     /// <summary>The names of those checks, with how often each finds something where it is more than once; empty where nothing is found.</summary>
     public string Kinds => Wording.Kinds(Findings);
 
-    /// <summary>The main trunk, or the first by name of several that play the main role; null where none of them stays.</summary>
+    /// <summary>The main trunk, of several that play the main role the thickest that stays, and of those as thick the highest; null where none of them stays.</summary>
     public required string? Main { get; init; }
 
     /// <summary>Roles that were played and are no longer, by name.</summary>

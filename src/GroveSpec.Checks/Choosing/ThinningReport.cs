@@ -66,15 +66,8 @@ internal sealed class ThinningReport
     private string? Main(StandingTrunks standing, ThinningScore score, uint kept)
     {
         var all = ReferenceEquals(score, this.score) ? open.Standing : context.Standing;
-        foreach (var trunk in standing.Trunks)
-        {
-            if (((score.Aims.Main & kept) >> all.Trunks.IndexOf(trunk) & 1) != 0)
-            {
-                return trunk.Name;
-            }
-        }
-
-        return null;
+        return Rules.CentredMain.LargestFirst(standing.Trunks.Where(trunk => ((score.Aims.Main & kept) >> all.Trunks.IndexOf(trunk) & 1) != 0))
+            .FirstOrDefault()?.Name;
     }
 
     private IEnumerable<string> LostRoles(List<TrunkState> stays)

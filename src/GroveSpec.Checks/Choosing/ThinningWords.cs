@@ -47,7 +47,7 @@ public static class ThinningWords
             0 => $"The checks of composition then find nothing, where now they find {now.Found}",
             _ => $"The checks of composition then find {stand.Found} ({Wording.Kinds(stand.Findings)}), where now they find {now.Found}",
         };
-        var main = stand.Main is { } name ? $"{Wording.Name(name)} stays as the main trunk"
+        var main = stand.Main is { } name ? now.Main is { } before && before != name ? $"{Wording.Name(name)} becomes the main trunk in place of {Wording.Name(before)}" : $"{Wording.Name(name)} stays as the main trunk"
             : now.Main is { } gone ? $"{Wording.Name(gone)}, the main trunk, goes" : "";
         var roles = stand.LostRoles.IsEmpty ? "" : $"nobody is left to be {Wording.List(stand.LostRoles)}";
         var gaps = stand.Gaps is { } gap ? $"gaps run from {LengthWording.Say(gap.Least, units)} to {LengthWording.Say(gap.Most, units)}" : "";
