@@ -77,7 +77,7 @@ internal abstract class PlantingCommand<TAnswer> : GroveCommand
                 }
             }
 
-            return run.Judge(FindingsToJudge(assessment), reading.Sources, parsed.GetValue(strict));
+            return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));
         });
 
         if (!beside.IsAlone)
@@ -138,11 +138,6 @@ internal abstract class PlantingCommand<TAnswer> : GroveCommand
     /// <param name="planting">What is known of it.</param>
     /// <returns>True where it describes a planting.</returns>
     protected virtual bool IsAnswered(Assessment planting) => PlantingReading.IsPlanting(planting);
-
-    /// <summary>The findings that may fail the run: what the checks of composition find is what most of these commands are asked about.</summary>
-    /// <param name="planting">The planting.</param>
-    /// <returns>All others.</returns>
-    protected virtual ImmutableArray<Finding> FindingsToJudge(Assessment planting) => planting.Findings.RemoveAll(finding => finding.Check.IsComposition);
 
     /// <summary>Writes the report for programs.</summary>
     /// <param name="answers">What was found.</param>

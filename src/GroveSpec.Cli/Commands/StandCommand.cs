@@ -60,9 +60,6 @@ internal sealed class StandCommand : PlantingCommand<StandDescription>
     protected override string Draw(Assessment planting, StandDescription answer, DrawingOptions options) => StandPlate.Draw(planting.State, answer, options);
 
     /// <inheritdoc/>
-    protected override ImmutableArray<Finding> FindingsToJudge(Assessment planting) => planting.Findings;
-
-    /// <inheritdoc/>
     protected override void WriteJson(IEnumerable<(Assessment Planting, StandDescription Answer)> answers, FileRun run, SourceLibrary sources, Stream page) => StandJson.Write(answers, run.Troubles, page);
 
     /// <inheritdoc/>

@@ -85,9 +85,6 @@ internal sealed class SurveyCommand : PlantingCommand<TapeSurvey>
     protected override bool IsAnswered(Assessment planting) => !planting.Planting.Trunks.IsEmpty;
 
     /// <inheritdoc/>
-    protected override ImmutableArray<Finding> FindingsToJudge(Assessment planting) => planting.Findings;
-
-    /// <inheritdoc/>
     protected override void WriteJson(IEnumerable<(Assessment Planting, TapeSurvey Answer)> answers, FileRun run, SourceLibrary sources, Stream page) => SurveyJson.Write(answers, run.Troubles, page);
 
     /// <inheritdoc/>
