@@ -118,7 +118,9 @@ public static class StandWords
         ArgumentNullException.ThrowIfNull(described);
         var (least, greatest) = (described.Nearest.MinBy(one => one.Distance), described.Nearest.MaxBy(one => one.Distance));
         var mean = LengthWording.Say(described.MeanNearest!.Value, units);
-        return described.Nearest.Length == 2
+        return described.Nearest.Length > 2 && least.Distance == greatest.Distance
+            ? $"From each trunk to its nearest it is {mean}, centre to centre."
+            : described.Nearest.Length == 2
             ? $"From {least.Stem.Name} to {least.Nearest.Name} it is {LengthWording.Say(least.Distance, units)} from centre to centre."
             : $"From a trunk to its nearest it is {mean} on average, centre to centre: {LengthWording.Say(least.Distance, units)} from {least.Stem.Name} to {least.Nearest.Name}, {LengthWording.Say(greatest.Distance, units)} from {greatest.Stem.Name} to {greatest.Nearest.Name}.";
     }
@@ -284,6 +286,8 @@ public static class StandWords
         {
             case StandIndexKind.ClarkEvans or StandIndexKind.UniformAngle when stems < 2:
                 return "it takes at least two trunks that stand and have a place.";
+            case StandIndexKind.ClarkEvans when !described.Outside.IsEmpty:
+                return $"{Wording.Row([.. described.Outside.Select(trunk => trunk.Name)])} {(described.Outside.Length == 1 ? "stands" : "stand")} outside the container, where chance scatters none: measure {(described.Outside.Length == 1 ? "its place" : "their places")} again.";
             case StandIndexKind.UniformAngle when stems <= NeighboursAsked:
                 return "it asks four neighbours of each trunk, so that it takes five.";
             case StandIndexKind.ClarkEvans when !described.Ground.IsContainer && stems < 4:

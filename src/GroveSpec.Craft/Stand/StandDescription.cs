@@ -16,6 +16,9 @@ public sealed record StandDescription
     /// <summary>Trunks that stand and whose place is not known.</summary>
     public required ImmutableArray<TrunkState> Unplaced { get; init; }
 
+    /// <summary>Those of <see cref="Stems"/> whose middle is outside their container: chance scatters none there, so that the spacing of all cannot be laid beside it.</summary>
+    public required ImmutableArray<TrunkState> Outside { get; init; }
+
     /// <summary>The ground over which chance scatters.</summary>
     public required StandGround Ground { get; init; }
 
@@ -62,6 +65,7 @@ public sealed record StandDescription
             Stems = stems,
             Sized = sized,
             Unplaced = [.. state.Trunks.Where(trunk => trunk is { Presence: Presence.Standing, Place: null })],
+            Outside = [.. stems.Where(stem => !ground.Holds(stem.Place!.Value))],
             Ground = ground,
             Nearest = NearestOf(stems),
             MeanNearest = mean,

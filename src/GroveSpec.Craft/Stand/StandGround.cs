@@ -81,6 +81,11 @@ public sealed class StandGround
     /// <returns>True when it has an area; over ground that the stems enclose, from four stems on, since three enclose whatever they are.</returns>
     internal bool CanBeScattered(int stems) => AreaInSquareMillimetres > 0 && (IsContainer ? stems >= 2 : stems >= 4 && halfShortMm > 0);
 
+    /// <summary>Whether a stem stands on it.</summary>
+    /// <param name="place">Where its middle is.</param>
+    /// <returns>False only for a place outside the container, whose rim is a part of it: what stems enclose, they stand on.</returns>
+    internal bool Holds(PlanPoint place) => outline is null || outline.SignedDistance(place) >= Length.Zero;
+
     /// <summary>Scatters stems evenly over it.</summary>
     /// <param name="random">Where chance comes from.</param>
     /// <param name="x">Takes their places to the right, in millimetres.</param>

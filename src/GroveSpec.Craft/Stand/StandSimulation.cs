@@ -45,6 +45,8 @@ internal sealed class StandSimulation
             return [new(StandIndexKind.ClarkEvans, null, null), new(StandIndexKind.UniformAngle, null, null)];
         }
 
+        // Stems outside the container keep apart on ground that is not counted: no number of that kind is true of them.
+        var isOnGround = Array.TrueForAll(stems, stem => ground.Holds(stem.Place!.Value));
         var own = new NearestStems(x, y);
         var index = ground.ClarkEvans(own, x, y);
         var angle = own.UniformAngle();
@@ -65,7 +67,7 @@ internal sealed class StandSimulation
 
         return
         [
-            new(StandIndexKind.ClarkEvans, index, ChanceBand.Of(indices.DrainToImmutable())),
+            isOnGround ? new(StandIndexKind.ClarkEvans, index, ChanceBand.Of(indices.DrainToImmutable())) : new(StandIndexKind.ClarkEvans, null, null),
             new(StandIndexKind.UniformAngle, angle, angle is null || angles.Count == 0 ? null : ChanceBand.Of(angles.DrainToImmutable())),
         ];
     }

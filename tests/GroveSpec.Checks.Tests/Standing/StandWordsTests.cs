@@ -52,6 +52,26 @@ public sealed class StandWordsTests
         Assert.All(Enum.GetValues<StandIndexKind>(), kind => Assert.Equal("", StandWords.WhyNot(Described(6), kind)));
     }
 
+    [Theory]
+    [InlineData(300, 0, "")]
+    [InlineData(300.001, 0, "Cannot tell: E stands outside the container, where chance scatters none: measure its place again.")]
+    [InlineData(0, -200.001, "Cannot tell: E stands outside the container, where chance scatters none: measure its place again.")]
+    public void Spacing_is_not_told_of_trunks_outside_the_container(double x, double y, string expected)
+    {
+        // The container is 600 mm wide and 400 mm deep.
+        var described = StandDescription.Of(Check.Of(FormattableString.Invariant($"trunk A at 0, 0 mm diameter 9 mm\ntrunk B at 90, 50 mm diameter 12 mm\ntrunk C at -80, 60 mm diameter 15 mm\ntrunk D at 40, -90 mm diameter 20 mm\ntrunk E at {x}, {y} mm diameter 25 mm\n")).State);
+        Assert.Equal(expected, StandWords.WhyNot(described, StandIndexKind.ClarkEvans));
+        Assert.Equal(expected.Length == 0, described.UncorrectedClarkEvans is not null);
+        Assert.Equal("", StandWords.WhyNot(described, StandIndexKind.UniformAngle));
+    }
+
+    [Fact]
+    public void Trunks_as_far_from_their_nearest_are_told_once()
+    {
+        var three = StandDescription.Of(Check.Of("trunk A at 0, 0 mm\ntrunk B at 100, 0 mm\ntrunk C at 200, 0 mm\n").State);
+        Assert.Equal("From each trunk to its nearest it is 100 mm, centre to centre.", StandWords.Nearest(three, GroveSpec.Model.Quantities.UnitSystem.Metric));
+    }
+
     private static StandDescription With(StandIndexKind kind, double value, double low, double high)
     {
         // Of 39 runs the least and the greatest are the limits.
