@@ -7,12 +7,13 @@ using GroveSpec.Model.States;
 
 namespace GroveSpec.Drawing.Nudge;
 
-/// <summary>What a plan with moves carries besides: where each trunk stood, and an arrow the way it goes.</summary>
+/// <summary>What a plan with moves carries besides: where each trunk stood, and an arrow from there to where it goes.</summary>
 internal sealed class NudgeLayer : PlanLayer
 {
     private const double MarkRoom = 24;
-    private const double ArrowLength = 18;
+    private const double ShortestArrow = 9;
     private const double ArrowHead = 5;
+    private const double RingGap = 3.5;
     private const double TipRadius = 4;
 
     private readonly PlantingState before;
@@ -27,7 +28,6 @@ internal sealed class NudgeLayer : PlanLayer
     {
         (this.before, this.suggestion) = (before, suggestion);
         Sentences = [.. suggestion.Moves.Select(move => DrawnText.Clean(NudgeWords.Order(move, units)))];
-        Note = DrawnText.Clean($"{suggestion.Why} Broken rings are where {(suggestion.Moves.Any(move => move.IsMoved) ? "trunks" : "tips")} are now; arrows show which way they go.");
     }
 
     /// <inheritdoc/>
@@ -43,7 +43,16 @@ internal sealed class NudgeLayer : PlanLayer
     public override string Remark => "The smallest moves · from above, as it stands after them";
 
     /// <inheritdoc/>
-    public override string Note { get; }
+    public override string Note => DrawnText.Clean($"{suggestion.Why} Broken rings are where {(suggestion.Moves.Any(move => move.IsMoved) ? "trunks" : "tips")} are now.");
+
+    /// <inheritdoc/>
+    public override string NoteOn(PlanLayout layout)
+    {
+        var ways = suggestion.Moves.Select(move => OnPage(layout, move)).Select(way => IsShort(way.Was, way.Now)).ToHashSet();
+        var arrows = ways.Contains(false) ? " Arrows run from there to where they go." : "";
+        var rings = ways.Contains(true) ? " A whole ring is round one that goes too short a way for an arrow." : "";
+        return $"{Note}{arrows}{rings}";
+    }
 
     /// <inheritdoc/>
     public override StyleSheet Sheet() => NudgeStyle.Sheet();
@@ -64,20 +73,19 @@ internal sealed class NudgeLayer : PlanLayer
         foreach (var move in suggestion.Moves)
         {
             var (was, now, radius) = OnPage(layout, move);
-            var (from, to) = Arrow(was, now, radius);
             placer.Obstacles.AvoidDisc(was.X, was.Y, radius + 1, 60);
-            placer.Obstacles.AvoidDisc(now.X, now.Y, radius + 2, 120);
-            placer.Obstacles.AvoidLine(from.X, from.Y, to.X, to.Y, 120);
+            placer.Obstacles.AvoidDisc(now.X, now.Y, radius + RingGap + 1, 120);
+            placer.Obstacles.AvoidLine(was.X, was.Y, now.X, now.Y, 120);
             asked.Add(placer.Ask(new LabelRequest
             {
                 Width = MarkRoom,
                 Height = MarkRoom,
                 AnchorX = now.X,
                 AnchorY = now.Y,
-                Reach = radius,
+                Reach = radius + RingGap + 1,
                 Turn = 0,
                 IsRequired = true,
-                Candidates = LabelRequest.Around(now.X, now.Y, radius, MarkRoom, MarkRoom),
+                Candidates = LabelRequest.Around(now.X, now.Y, radius + RingGap + 1, MarkRoom, MarkRoom),
             }));
         }
     }
@@ -94,7 +102,7 @@ internal sealed class NudgeLayer : PlanLayer
         for (var index = 0; index < suggestion.Moves.Length; index++)
         {
             var (was, now, radius) = OnPage(layout, suggestion.Moves[index]);
-            WriteArrow(svg, Arrow(was, now, radius));
+            WriteWay(svg, was, now, radius);
             if (labels.PlaceOf(asked[index]) is { } place)
             {
                 Plate.WriteMark(svg, place.Box.CentreX, place.Box.CentreY, index + 1, null, NudgeStyle.Mark);
@@ -121,26 +129,30 @@ internal sealed class NudgeLayer : PlanLayer
 
     private static (double X, double Y) Page(PlanLayout layout, PlanPoint place) => (layout.ToX(place.X.Millimetres), layout.ToY(place.Y.Millimetres));
 
-    /// <summary>Beyond the trunk, the way it goes: most ways are shorter than the trunk is thick.</summary>
-    private static ((double X, double Y) From, (double X, double Y) To) Arrow((double X, double Y) was, (double X, double Y) now, double radius)
-    {
-        double right = now.X - was.X, down = now.Y - was.Y;
-        var length = Math.Max(1e-9, Math.Sqrt((right * right) + (down * down)));
-        var (towardX, towardY) = (right / length, down / length);
-        var start = radius + 4;
-        return ((now.X + (towardX * start), now.Y + (towardY * start)), (now.X + (towardX * (start + ArrowLength)), now.Y + (towardY * (start + ArrowLength))));
-    }
+    private static bool IsShort((double X, double Y) was, (double X, double Y) now) => Distance(was, now) < ShortestArrow;
 
-    private static void WriteArrow(SvgWriter svg, ((double X, double Y) From, (double X, double Y) To) arrow)
+    private static double Distance((double X, double Y) was, (double X, double Y) now) => Math.Sqrt(((now.X - was.X) * (now.X - was.X)) + ((now.Y - was.Y) * (now.Y - was.Y)));
+
+    /// <summary>From the old foot to the new one, over the trunk that stands there; round one that goes hardly any way a ring.</summary>
+    private static void WriteWay(SvgWriter svg, (double X, double Y) was, (double X, double Y) now, double radius)
     {
-        var ((fromX, fromY), (toX, toY)) = arrow;
-        var (towardX, towardY) = ((toX - fromX) / ArrowLength, (toY - fromY) / ArrowLength);
-        svg.BeginPath("gs-way");
-        svg.MoveTo(fromX, fromY);
-        svg.LineTo(toX, toY);
-        svg.MoveTo(toX - (ArrowHead * (towardX - towardY)), toY - (ArrowHead * (towardY + towardX)));
-        svg.LineTo(toX, toY);
-        svg.LineTo(toX - (ArrowHead * (towardX + towardY)), toY - (ArrowHead * (towardY - towardX)));
-        svg.EndPath();
+        if (IsShort(was, now))
+        {
+            svg.Circle("gs-way", now.X, now.Y, radius + RingGap);
+            return;
+        }
+
+        var length = Distance(was, now);
+        var (towardX, towardY) = ((now.X - was.X) / length, (now.Y - was.Y) / length);
+        foreach (var style in (ReadOnlySpan<string>)["gs-way-edge", "gs-way"])
+        {
+            svg.BeginPath(style);
+            svg.MoveTo(was.X, was.Y);
+            svg.LineTo(now.X, now.Y);
+            svg.MoveTo(now.X - (ArrowHead * (towardX - towardY)), now.Y - (ArrowHead * (towardY + towardX)));
+            svg.LineTo(now.X, now.Y);
+            svg.LineTo(now.X - (ArrowHead * (towardX + towardY)), now.Y - (ArrowHead * (towardY - towardX)));
+            svg.EndPath();
+        }
     }
 }

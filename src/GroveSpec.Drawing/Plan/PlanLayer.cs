@@ -18,6 +18,11 @@ internal abstract class PlanLayer
     /// <summary>What the marks mean.</summary>
     public abstract string Note { get; }
 
+    /// <summary>What the marks mean that a plan has.</summary>
+    /// <param name="layout">The plan.</param>
+    /// <returns>Here the note for any plan.</returns>
+    public virtual string NoteOn(PlanLayout layout) => Note;
+
     /// <summary>The class of the numbered rings; null where nothing is numbered but findings.</summary>
     public abstract string? Mark { get; }
 

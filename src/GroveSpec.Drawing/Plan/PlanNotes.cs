@@ -22,7 +22,7 @@ internal static class PlanNotes
         var said = new List<string>();
         if (layer is not null)
         {
-            said.Add(layer.Note);
+            said.Add(layer.NoteOn(layout));
         }
 
         if (hasGaps)
