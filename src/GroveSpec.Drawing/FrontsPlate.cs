@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GroveSpec.Checks.Fronts;
 using GroveSpec.Craft.Views;
 using GroveSpec.Drawing.Front;
@@ -63,16 +64,16 @@ public static class FrontsPlate
     private static List<FrontPanel> Panels(PlantingState state, FrontsAnswer answer, double dialY)
     {
         var width = (PageWidth - (2 * Plate.Margin) - ((BestFronts.MostSuggestions - 1) * PanelGap)) / BestFronts.MostSuggestions;
-        var parts = new List<(Checks.Fronts.Front Front, Box Box, int? Number)>();
+        var parts = new List<(Checks.Fronts.Front Front, Box Box, int? Number, ImmutableArray<string> Named)>();
         for (var place = 0; place < answer.Suggestions.Length; place++)
         {
             var left = Plate.Margin + (place * (width + PanelGap));
-            parts.Add((answer.Suggestions[place].Front, new Box(left, PanelTop, left + width, PanelTop + PanelHeight), place + 1));
+            parts.Add((answer.Suggestions[place].Front, new Box(left, PanelTop, left + width, PanelTop + PanelHeight), place + 1, answer.Suggestions[place].Named));
         }
 
         if (answer.Now is { } now)
         {
-            parts.Add((now, new Box(NowLeft, dialY - (PanelHeight / 2), NowLeft + width, dialY + (PanelHeight / 2)), null));
+            parts.Add((now, new Box(NowLeft, dialY - (PanelHeight / 2), NowLeft + width, dialY + (PanelHeight / 2)), null, [.. now.Findings.SelectMany(finding => finding.Trunks).Distinct(StringComparer.Ordinal)]));
         }
 
         // One scale for all, so that a wider front is drawn wider.
@@ -84,7 +85,8 @@ public static class FrontsPlate
             part.Number,
             part.Number is null ? $"Now, from {Degrees(part.Front)}" : $"From {Degrees(part.Front)}",
             Loses(part.Front),
-            part.Number is null ? state.Planting.Viewed?.Origin.Id : null))];
+            part.Number is null ? state.Planting.Viewed?.Origin.Id : null,
+            part.Named))];
     }
 
     private static PlantingState Turned(PlantingState state, Checks.Fronts.Front front) => state with

@@ -54,7 +54,7 @@ public static class BestFronts
         {
             Now = now,
             NowHolds = FrontSentences.Holds(now),
-            Suggestions = [.. fronts.Select(front => new FrontSuggestion(front, FrontSentences.Why(front, now, Turned(context, front.From)), FrontSentences.Holds(front), FrontEdits.Of(context, tree, front.From)))],
+            Suggestions = [.. fronts.Select(front => Suggest(context, tree, front, now))],
             Round = [.. Enumerable.Range(0, 360 * ToldInADegree).Select(place => round.At(place * FrontScore.StepsOfADegree / ToldInADegree))],
             Ranges = round.Ranges,
             WithoutPlace = unplaced,
@@ -73,6 +73,12 @@ public static class BestFronts
 
             return true;
         }
+    }
+
+    private static FrontSuggestion Suggest(CheckContext context, SyntaxTree tree, Front front, Front now)
+    {
+        var turned = Turned(context, front.From);
+        return new(front, FrontSentences.Why(front, now, turned), FrontSentences.Holds(front), FrontEdits.Of(context, tree, front.From)) { Named = FrontSentences.Named(front, turned) };
     }
 
     /// <summary>A planting as it would be if the viewer stood elsewhere.</summary>

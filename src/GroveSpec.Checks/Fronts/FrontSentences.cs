@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GroveSpec.Checks.Rules;
 using GroveSpec.Model.Quantities;
 
@@ -21,8 +22,8 @@ public static class FrontSentences
     {
         var found = front.Found == 0 ? "nothing" : $"{front.Found} ({front.Kinds})";
         var before = now.Found == 0 ? "nothing" : $"{now.Found} ({now.Kinds})";
-        var head = front.Found == 0 && now.Found == 0
-            ? "The checks of the view find nothing, as now"
+        var head = front.Found == 0 && now.Found == 0 ? "The checks of the view find nothing, as now"
+            : Say(front.From) == Say(now.From) ? $"The checks of the view find {found}, and it is the front it has now"
             : $"The checks of the view find {found}, where from {Say(now.From)}, the front it has now, they find {before}";
         var parts = new[] { Covered(turned), Gaps(turned), Largest(turned) }.Where(part => part.Length > 0).ToList();
         return $"{head}; {string.Join(", ", parts.SkipLast(1))}{(parts.Count > 1 ? ", and " : "")}{parts[^1]}.";
@@ -103,6 +104,17 @@ public static class FrontSentences
             : $"{covered.Count} trunks are covered in part, {Wording.Name(covered[0].Name)} most, {Wording.Percent(covered[0].Hidden!.Value.Percent)} of it";
     }
 
+    /// <summary>The trunks that are named of a front: those that its findings are about, the one that is covered most, and the thickest.</summary>
+    /// <param name="front">The front.</param>
+    /// <param name="turned">The planting, seen from there.</param>
+    /// <returns>The names, each once.</returns>
+    internal static ImmutableArray<string> Named(Front front, CheckContext turned)
+    {
+        var covered = (turned.View.Unseen.IsEmpty ? turned.View.Trunks : []).Where(trunk => trunk.Hidden is { } hidden && hidden.Percent >= HardlyCovered).OrderByDescending(trunk => trunk.Hidden!.Value.Share).Take(1).Select(trunk => trunk.Name);
+        var largest = CentredMain.LargestFirst(turned.Outline is null ? [] : turned.Standing.Trunks).Take(1).Select(trunk => trunk.Name);
+        return [.. covered.Concat(largest).Concat(front.Findings.SelectMany(finding => finding.Trunks)).Distinct(StringComparer.Ordinal)];
+    }
+
     private static string Gaps(CheckContext turned)
     {
         var gaps = turned.View.Gaps.Select(gap => gap.Centres).Order().ToList();
@@ -112,7 +124,7 @@ public static class FrontSentences
         }
 
         var (least, most) = LengthWording.SayApart(gaps[0], gaps[^1], turned.Units);
-        return $"gaps in the view run from {least} to {most}";
+        return least == most ? $"gaps in the view are all {least}" : $"gaps in the view run from {least} to {most}";
     }
 
     private static string Largest(CheckContext turned)

@@ -1,9 +1,10 @@
+using System.Collections.Immutable;
 using GroveSpec.Drawing.Front;
 using GroveSpec.Drawing.Scene;
 
 namespace GroveSpec.Drawing.Fronts;
 
-/// <summary>One front in small: what is seen from a bearing, the names below where there is room for them, and a caption above.</summary>
+/// <summary>One front in small: what is seen from a bearing, the names below where there is room for them, or else those that the text names, and a caption above.</summary>
 internal sealed class FrontPanel
 {
     private const double CaptionHeight = 54;
@@ -11,6 +12,7 @@ internal sealed class FrontPanel
     private const double NameLine = 16;
     private const double Slant = 12;
     private const int MostRows = 2;
+    private const int MostNamed = 30;
 
     private readonly FrontScene scene;
     private readonly Box box;
@@ -18,6 +20,7 @@ internal sealed class FrontPanel
     private readonly string caption;
     private readonly string remark;
     private readonly string? origin;
+    private readonly ImmutableArray<string> named;
 
     /// <summary>Lays a panel out.</summary>
     /// <param name="scene">The picture, laid out in <see cref="RoomIn"/>.</param>
@@ -26,9 +29,10 @@ internal sealed class FrontPanel
     /// <param name="caption">The bearing.</param>
     /// <param name="remark">What is lost there.</param>
     /// <param name="origin">The id of the statement that states it; null for none.</param>
-    public FrontPanel(FrontScene scene, Box box, int? number, string caption, string remark, string? origin)
+    /// <param name="named">The trunks that the text names, the foremost first.</param>
+    public FrontPanel(FrontScene scene, Box box, int? number, string caption, string remark, string? origin, ImmutableArray<string> named)
     {
-        (this.scene, this.box, this.number, this.caption, this.remark, this.origin) = (scene, box, number, caption, remark, origin);
+        (this.scene, this.box, this.number, this.caption, this.remark, this.origin, this.named) = (scene, box, number, caption, remark, origin, named);
     }
 
     /// <summary>The room for the picture in a panel.</summary>
@@ -74,20 +78,32 @@ internal sealed class FrontPanel
         svg.CloseGroup();
     }
 
-    /// <summary>Names are written where they fit into two rows, and left off otherwise.</summary>
+    /// <summary>All names are written where they fit into two rows; otherwise those of the trunks that the text names, as many as fit.</summary>
     private void WriteNames(SvgWriter svg)
     {
-        var trees = scene.Trees.OrderBy(tree => tree.Trunk.Foot.X).ThenBy(tree => tree.Trunk.Trunk.Name, StringComparer.Ordinal).ToList();
-        if (trees.Count is 0 or > 30)
+        if (scene.Trees.Count is > 0 and <= MostNamed && TryWriteNames(svg, scene.Trees))
         {
             return;
         }
 
+        for (var count = Math.Min(named.Length, MostNamed); count > 0; count--)
+        {
+            var some = named.Take(count).ToHashSet(StringComparer.Ordinal);
+            if (TryWriteNames(svg, scene.Trees.Where(tree => some.Contains(tree.Trunk.Trunk.Name))))
+            {
+                return;
+            }
+        }
+    }
+
+    private bool TryWriteNames(SvgWriter svg, IEnumerable<FrontScene.Standing> some)
+    {
+        var trees = some.OrderBy(tree => tree.Trunk.Foot.X).ThenBy(tree => tree.Trunk.Trunk.Name, StringComparer.Ordinal).ToList();
         string[] names = [.. trees.Select(tree => DrawnText.Shortened(DrawnText.Clean(tree.Trunk.Trunk.Name), box.Width / 3, NameSize, Face.Italic))];
         var (places, rows) = NameRows.Arrange([.. trees.Select(tree => tree.Trunk.Foot.X)], [.. names.Select(name => TextMetrics.ReservedWidth(name, NameSize, Face.Italic))], box.Left, box.Right);
-        if (rows > MostRows)
+        if (trees.Count == 0 || rows > MostRows)
         {
-            return;
+            return false;
         }
 
         var turn = Math.Max(scene.Ground?.Bottom ?? 0, scene.Picture.Bottom) + 4;
@@ -110,5 +126,7 @@ internal sealed class FrontPanel
             var baseline = turn + Slant + 2 + (places[index].Row * NameLine) + (NameSize * TextMetrics.Ascent);
             svg.Text("gs-name", places[index].Left, baseline, NameSize, names[index], origin: trees[index].Trunk.Trunk.Trunk.Origin.Id);
         }
+
+        return true;
     }
 }

@@ -40,6 +40,35 @@ public sealed class FrontSentencesTests
         }
     }
 
+    [Fact]
+    public void The_front_it_has_now_is_not_compared_with_itself()
+    {
+        for (var seed = 0; seed < 40; seed++)
+        {
+            var source = FrontSource.Of(seed, 3 + (seed % 5));
+            var first = Find(source).Suggestions[0].Front;
+            var assessment = Check.Of(source);
+            var answer = BestFronts.Find(BestFronts.Turned(assessment.ToContext(), first.From), assessment.Tree);
+            var own = Assert.Single(answer.Suggestions, suggestion => suggestion.Front.From == first.From);
+            Assert.Contains(first.Found == 0 ? "find nothing, as now; " : $"find {first.Found} ({first.Kinds}), and it is the front it has now; ", own.Why, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Every_trunk_that_the_sentences_name_is_listed()
+    {
+        for (var seed = 0; seed < 40; seed++)
+        {
+            var source = FrontSource.Of(seed, 5 + (seed % 9));
+            var names = Check.Of(source).Planting.Trunks.Select(trunk => trunk.Name).ToList();
+            foreach (var suggestion in Find(source).Suggestions)
+            {
+                var told = $"{suggestion.Why} {string.Join(' ', suggestion.Front.Findings.SelectMany(finding => finding.Trunks))}";
+                Assert.Equal(names.Where(name => Regex.IsMatch(told, $@"\b{Regex.Escape(name)}\b")).Order(StringComparer.Ordinal), suggestion.Named.Order(StringComparer.Ordinal));
+            }
+        }
+    }
+
     private static double Number(Group group) => double.Parse(group.Value, System.Globalization.CultureInfo.InvariantCulture);
 
     private static IEnumerable<string> Holds(FrontsAnswer answer) => answer.Suggestions.Select(suggestion => suggestion.Holds).Append(answer.NowHolds);

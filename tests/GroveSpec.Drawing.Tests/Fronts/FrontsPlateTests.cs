@@ -39,6 +39,19 @@ public sealed class FrontsPlateTests
     public void The_same_planting_gives_the_same_bytes() => Assert.Equal(Draw(1, 7), Draw(1, 7));
 
     [Fact]
+    public void Where_not_all_names_fit_those_that_the_text_names_are_written()
+    {
+        var (planting, answer) = Found(2, 24);
+        var first = answer.Suggestions[0];
+        var panel = XDocument.Parse(FrontsPlate.Draw(planting.State, answer, DrawingOptions.Default)).Descendants().First(element => (string?)element.Attribute("class") == "gs-panel");
+        var written = panel.Descendants().Where(element => (string?)element.Attribute("class") == "gs-name").Select(text => text.Value).ToList();
+        Assert.NotEmpty(written);
+        Assert.True(written.Count < 24);
+        Assert.Subset(first.Named.ToHashSet(StringComparer.Ordinal), written.ToHashSet(StringComparer.Ordinal));
+        Assert.Contains(first.Named[0], written);
+    }
+
+    [Fact]
     public void Labels_never_overlap_nor_leave_the_page_and_are_large_enough_to_read()
     {
         for (var seed = 0; seed < 24; seed++)
