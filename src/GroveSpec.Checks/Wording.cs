@@ -23,6 +23,11 @@ public static class Wording
         return shown < names.Count ? text.Append(" and ").Append(names.Count - shown).Append(" more").ToString() : text.ToString();
     }
 
+    /// <summary>Names in the order in which a grower counts: T2 before T10.</summary>
+    /// <param name="names">The names.</param>
+    /// <returns>The names in that order.</returns>
+    public static string[] Sorted(IEnumerable<string> names) => [.. names.Order(NaturalOrder.Instance)];
+
     /// <summary>Names in a row, uncut: "A", "A and B", "A, B and C"; of many, the first few and how many more.</summary>
     /// <param name="names">At least one name, as the file writes it; how it is kept harmless is for who shows it.</param>
     /// <param name="most">How many are named at most, from 1.</param>

@@ -113,6 +113,14 @@ public sealed class ThinCommandTests : PlantingCommandTests
     }
 
     [Fact]
+    public void An_accept_that_is_needed_no_more_is_told_with_what_is_written()
+    {
+        Work.Write("accepted.grove", Stool + "accept even-gaps A B C because \"they do\"\n");
+        Assert.Contains("accepted.grove: The file accepts even-gaps of A, B and C, and with C taken out that lets nothing stand any more: take that line out as well, or check hints at it (stale-accept).", Work.Run("thin", "accepted.grove", "--keep", "6", "--without", "C", "--write", "--on", "2027-03-14").Errors, StringComparison.Ordinal);
+        Assert.Contains("stale-accept", Work.Run("check", "accepted.grove", "--json").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Nothing_is_written_without_the_day_or_to_standard_input()
     {
         var answer = Work.Run("thin", "a.grove", "--keep", "5", "--write");

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Checks.Choosing;
@@ -42,21 +43,40 @@ public static class ThinningWords
     /// <returns>One sentence.</returns>
     internal static string Why(ThinnedStand stand, ThinnedStand now, UnitSystem units)
     {
-        var found = stand.Found switch
-        {
-            0 => $"The checks of composition then find nothing, where now they find {now.Found}",
-            _ => $"The checks of composition then find {stand.Found} ({Wording.Kinds(stand.Findings)}), where now they find {now.Found}",
-        };
+        var found = $"The checks of composition then find {(stand.Found == 0 ? "nothing" : $"{stand.Found} ({Wording.Kinds(stand.Findings)})")}, where now they find {(now.Found == 0 ? "nothing" : now.Found)}";
         var main = stand.Main is { } name ? now.Main is { } before && before != name ? $"{Wording.Name(name)} becomes the main trunk in place of {Wording.Name(before)}" : $"{Wording.Name(name)} stays as the main trunk"
             : now.Main is { } gone ? $"{Wording.Name(gone)}, the main trunk, goes" : "";
-        var roles = stand.LostRoles.IsEmpty ? "" : $"nobody is left to be {Wording.List(stand.LostRoles)}";
-        var gaps = stand.Gaps is { } gap ? $"gaps run from {LengthWording.Say(gap.Least, units)} to {LengthWording.Say(gap.Most, units)}" : "";
+        var roles = stand.LostRoles.IsEmpty ? "" : $"nobody is left in the {(stand.LostRoles.Length == 1 ? "role" : "roles")} {Wording.List(stand.LostRoles)}";
+        var gaps = stand.Gaps is { } gap ? Gaps(gap.Least, gap.Most, units) : "";
         var sizes = stand.Diameters is { } thick && thick.Least < thick.Most ? $"thicknesses from {LengthWording.Say(thick.Least, units)} to {LengthWording.Say(thick.Most, units)}" : "";
         var balance = stand.Parts.Balance < OffBalance * ThinningScore.SoftWeight
             ? "the weight of the wood lies over the middle"
             : $"the weight of the wood lies {LengthWording.Say(stand.Lopsided.Distance, units)} {Wording.Toward(stand.Lopsided.Toward)} of the middle";
         var parts = new[] { main, roles, gaps, sizes, balance }.Where(part => part.Length > 0).ToList();
         return $"{(now.Found == 0 && stand.Found == 0 ? "The checks of composition find nothing, as now" : found)}; {string.Join(", ", parts.SkipLast(1))}{(parts.Count > 1 ? ", and " : "")}{parts[^1]}.";
+    }
+
+    /// <summary>What a choice makes of findings that the file lets stand.</summary>
+    /// <param name="planting">The planting.</param>
+    /// <param name="stand">What would stand.</param>
+    /// <returns>A sentence for each <c>accept</c> that names a trunk which goes, in the order of the file; empty where none does.</returns>
+    public static ImmutableArray<string> Unneeded(Planting planting, ThinnedStand stand)
+    {
+        ArgumentNullException.ThrowIfNull(planting);
+        ArgumentNullException.ThrowIfNull(stand);
+        return
+        [
+            .. planting.Accepted
+                .Select(accept => (Accept: accept, Gone: stand.TakenOut.Where(name => accept.Trunks.Contains(name)).ToList()))
+                .Where(one => one.Gone.Count > 0)
+                .Select(one => $"The file accepts {one.Accept.Check} of {Wording.List([.. one.Accept.Trunks])}, and with {Wording.List(one.Gone)} taken out that lets nothing stand any more: take that line out as well, or check hints at it (stale-accept)."),
+        ];
+    }
+
+    private static string Gaps(Length least, Length most, UnitSystem units)
+    {
+        var (from, to) = LengthWording.SayApart(least, most, units);
+        return from == to ? $"the gap between neighbours is {from}" : $"gaps run from {from} to {to}";
     }
 
     private static string Change(ThinningVariant variant) => (variant.Keep, variant.TakeOut) switch
@@ -66,5 +86,5 @@ public static class ThinningWords
         var (_, gone) => $"without {gone}",
     };
 
-    private static string Every(ImmutableArray<string> names) => Wording.Row(names, int.MaxValue);
+    private static string Every(ImmutableArray<string> names) => Wording.Row(Wording.Sorted(names), int.MaxValue);
 }

@@ -17,7 +17,7 @@ internal static class GroundNotes
             yield return whyNot;
         }
 
-        string[] lost = [.. context.State.Trunks.Where(trunk => trunk is { Presence: Presence.Standing, Place: null } && trunk.Name != wish.Of).Select(trunk => trunk.Name).Order(StringComparer.Ordinal)];
+        string[] lost = [.. context.State.Trunks.Where(trunk => trunk is { Presence: Presence.Standing, Place: null } && trunk.Name != wish.Of).Select(trunk => trunk.Name).Order(NaturalOrder.Instance)];
         if (lost.Length > 0)
         {
             yield return $"{Wording.List(lost)} {(lost.Length == 1 ? "stands" : "stand")} here too, but nothing gives {(lost.Length == 1 ? "its" : "their")} place, so the ground {(lost.Length == 1 ? "it takes" : "they take")} is not left out.";

@@ -22,7 +22,7 @@ internal static class GroundObstacle
 
             if (trunks.FirstOrDefault(trunk => trunk.Name == name && trunk.Presence != Presence.Removed) is not { } named)
             {
-                return $"{Wording.Name(name)} is no trunk that stands or is planned here. There are {Wording.List(known, 24)}.";
+                return $"{Wording.Name(name)} is no trunk that stands or is planned here. There are {Wording.List(Wording.Sorted(known), 24)}.";
             }
 
             if (named.Diameter is null && wish.Diameter is null)

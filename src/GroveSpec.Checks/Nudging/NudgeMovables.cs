@@ -51,18 +51,18 @@ internal static class NudgeMovables
         Remark(remarks, isFixed, "fixed", "stay as they are", "stays as it is");
         if (byTape.Count > 0)
         {
-            remarks.Add($"{Wording.List(byTape, 12)} {(byTape.Count == 1 ? "stays where it is, since its place hangs" : "stay where they are, since their places hang")} on tape readings that moving would make wrong: write the places down first with survey --write.");
+            remarks.Add($"{Wording.List(Wording.Sorted(byTape), 12)} {(byTape.Count == 1 ? "stays where it is, since its place hangs" : "stay where they are, since their places hang")} on tape readings that moving would make wrong: write the places down first with survey --write.");
         }
 
         if (withoutHeight.Count > 0)
         {
-            remarks.Add($"{Wording.List(withoutHeight, 12)} cannot be bent here, since the file gives no height for {(withoutHeight.Count == 1 ? "it" : "them")}.");
+            remarks.Add($"{Wording.List(Wording.Sorted(withoutHeight), 12)} cannot be bent here, since the file gives no height for {(withoutHeight.Count == 1 ? "it" : "them")}.");
         }
 
         var unplaced = context.State.Trunks.Where(trunk => trunk is { Presence: Presence.Standing, Place: null }).Select(trunk => trunk.Name).Order(StringComparer.Ordinal).ToList();
         if (unplaced.Count > 0)
         {
-            remarks.Add($"{Wording.List(unplaced, 12)} {(unplaced.Count == 1 ? "has" : "have")} no place in the file and could not be looked at.");
+            remarks.Add($"{Wording.List(Wording.Sorted(unplaced), 12)} {(unplaced.Count == 1 ? "has" : "have")} no place in the file and could not be looked at.");
         }
 
         return movables;
@@ -72,7 +72,7 @@ internal static class NudgeMovables
     {
         if (names.Count > 0)
         {
-            remarks.Add($"{Wording.List(names, 12)} {(names.Count == 1 ? $"is {why} and {one}" : $"are {why} and {several}")}.");
+            remarks.Add($"{Wording.List(Wording.Sorted(names), 12)} {(names.Count == 1 ? $"is {why} and {one}" : $"are {why} and {several}")}.");
         }
     }
 

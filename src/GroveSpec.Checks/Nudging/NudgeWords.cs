@@ -39,9 +39,9 @@ public static class NudgeWords
     {
         var number = now.Sum(finding => 1 + finding.Untold);
         var way = suggestion.Moves.Length == 1 ? $"One trunk goes {Fine(suggestion.Distance, units)}" : $"{suggestion.Moves.Length} trunks go {Fine(suggestion.Distance, units)} in all";
-        return suggestion.LeftCount == 0
-            ? $"{way}, and the checks of composition then find nothing, where now they find {number}."
-            : $"{way}, and the checks of composition then find {suggestion.LeftCount} ({Wording.Kinds(suggestion.Left)}), where now they find {number}.";
+        var left = suggestion.LeftCount == 0 ? "nothing" : $"{suggestion.LeftCount} ({Wording.Kinds(suggestion.Left)})";
+        var weighed = suggestion.LeftCount < number ? "" : $": {(suggestion.LeftCount == number ? "as many" : "more")}, but they weigh less, an error as much as three warnings, a hint half of one";
+        return $"{way}, and the checks of composition then find {left}, where now they find {number}{weighed}.";
     }
 
     private static string Fine(Length length, UnitSystem units) => units == UnitSystem.Inch

@@ -53,8 +53,8 @@ internal sealed class NudgedPlanting
     /// <summary>It, to be looked at afresh.</summary>
     public CheckContext Context { get; }
 
-    /// <summary>The trunks that were nudged, by name.</summary>
-    public ImmutableArray<NudgedTrunk> Moves => [.. moves.OrderBy(move => move.Name, StringComparer.Ordinal)];
+    /// <summary>The trunks that were nudged, as a grower counts their names.</summary>
+    public ImmutableArray<NudgedTrunk> Moves => [.. moves.OrderBy(move => move.Name, NaturalOrder.Instance)];
 
     /// <summary>The edits in the order of the text.</summary>
     public ImmutableArray<TextEdit> Edits => [.. edits.OrderBy(edit => edit.Place.File, StringComparer.Ordinal).ThenBy(edit => edit.Place.Span.Start)];

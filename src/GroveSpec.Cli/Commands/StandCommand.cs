@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using GroveSpec.Binding;
-using GroveSpec.Checks;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Craft.Stand;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using GroveSpec.Binding;
-using GroveSpec.Checks;
 using GroveSpec.Checks.Moving;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;

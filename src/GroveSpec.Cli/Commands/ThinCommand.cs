@@ -101,7 +101,10 @@ internal sealed class ThinCommand : PlantingCommand<ThinningAnswer>
         ImmutableArray<TextEdit> edits = best is not null && planting.Date is { } day ? ThinningEdits.Of(planting.ToContext(), planting.Tree, best.Stand, day) : [];
         var left = best is null ? 0 : best.Stand.TakenOut.Length - edits.Length;
         var written = edits.IsEmpty ? "nothing was written" : edits.Length == 1 ? "1 trunk was written as taken out" : $"{edits.Length} trunks were written as taken out";
-        return (edits, left == 0 ? [written] : [$"{(left == 1 ? "1 trunk that goes was left alone, because its line" : $"{left} trunks that go were left alone, because their lines")} could not be read whole: put that right first", written]);
+
+        // Each line ends with a full stop of its own.
+        string[] unneeded = edits.IsEmpty ? [] : [.. ThinningWords.Unneeded(planting.Planting, best!.Stand).Select(said => said.TrimEnd('.'))];
+        return (edits, left == 0 ? [.. unneeded, written] : [.. unneeded, $"{(left == 1 ? "1 trunk that goes was left alone, because its line" : $"{left} trunks that go were left alone, because their lines")} could not be read whole: put that right first", written]);
     }
 
     /// <inheritdoc/>

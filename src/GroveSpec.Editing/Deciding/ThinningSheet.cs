@@ -57,7 +57,7 @@ internal static class ThinningSheet
         var edits = day is { } known ? ThinningEdits.Of(assessment.ToContext(), assessment.Tree, suggestion.Stand, known) : [];
         return new DecisionWay(
             Title(suggestion.Stand),
-            [.. Sentences(suggestion)],
+            [.. Sentences(suggestion), .. ThinningWords.Unneeded(assessment.Planting, suggestion.Stand)],
             ThinPlate.Draw(assessment.State, suggestion, SheetDrawing.Options(assessment, number)),
             edits,
             suggestion.Stand.TakenOut.IsEmpty ? "All that stand stay: there is nothing to write." : day is null ? "Say on which day they are taken out, and it can be written." : edits.Length == 0 ? "Nothing can be written: put the lines right that could not be read." : edits.Length < goes ? $"Write down {edits.Length} of {goes} as taken out: the other lines could not be read" : goes == 1 ? "Write down that it is taken out" : "Write down that they are taken out");

@@ -48,7 +48,7 @@ public sealed class FrontSentencesTests
             var source = FrontSource.Of(seed, 3 + (seed % 5));
             var first = Find(source).Suggestions[0].Front;
             var assessment = Check.Of(source);
-            var answer = BestFronts.Find(BestFronts.Turned(assessment.ToContext(), first.From), assessment.Tree);
+            var answer = BestFronts.Find(BestFronts.Turned(assessment.ToContext(), first.From), assessment.Tree, TestContext.Current.CancellationToken);
             var own = Assert.Single(answer.Suggestions, suggestion => suggestion.Front.From == first.From);
             Assert.Contains(first.Found == 0 ? "find nothing, as now; " : $"find {first.Found} ({first.Kinds}), and it is the front it has now; ", own.Why, StringComparison.Ordinal);
         }
@@ -76,6 +76,6 @@ public sealed class FrontSentencesTests
     private static FrontsAnswer Find(string source)
     {
         var assessment = Check.Of(source);
-        return BestFronts.Find(assessment.ToContext(), assessment.Tree);
+        return BestFronts.Find(assessment.ToContext(), assessment.Tree, TestContext.Current.CancellationToken);
     }
 }
