@@ -191,6 +191,15 @@ public sealed class SurveyCommandTests : PlantingCommandTests
     }
 
     [Fact]
+    public void Where_all_trunks_stand_in_one_line_it_is_said_that_none_of_them_helps()
+    {
+        Work.Write("line.grove", Head + "trunk A at 0, 0 mm\ntrunk B at 100, 0 mm\ntrunk C at 200, 0 mm\ntrunk D\ntape A to D 300 mm\ntape B to D 200 mm\ntape C to D 100 mm\n");
+        var told = Flowing(Work.Run("survey", "line.grove").Output);
+        Assert.Contains("No reading among these trunks would hold what can still move: they stand in one line.", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("No further reading", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_free_is_named_with_the_reading_that_helps()
     {
         Work.Write("a.grove", Head + Known + Taped("") + "tape D to A 78.1 mm\ntape D to B 108.2 mm\ntape E1 to B 90.1 mm\n");

@@ -1,3 +1,4 @@
+using GroveSpec.Craft.Survey;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Checks.Rules;
@@ -18,7 +19,7 @@ internal sealed class NoPlace : IRule
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CheckContext context, double limit)
     {
-        Dictionary<string, (int Known, int Unknown)>? measuredFrom = null;
+        Dictionary<string, (int Known, int Unknown, int Uncounted)>? measuredFrom = null;
         foreach (var trunk in context.State.Trunks)
         {
             if (trunk.Place is not null || trunk.Presence == Presence.Removed)
@@ -27,7 +28,7 @@ internal sealed class NoPlace : IRule
             }
 
             measuredFrom ??= TapesOf(context);
-            var (known, unknown) = measuredFrom.GetValueOrDefault(trunk.Name);
+            var (known, unknown, uncounted) = measuredFrom.GetValueOrDefault(trunk.Name);
             yield return new Finding
             {
                 Check = Description,
@@ -35,6 +36,7 @@ internal sealed class NoPlace : IRule
                 Place = context.Origins.Locate(trunk.Trunk.Origin),
                 Message = $"It is not known where {Wording.Name(trunk.Name)} stands: " + (known, unknown) switch
                 {
+                    _ when uncounted > 0 && known < 3 => $"{(uncounted == 1 ? "one tape reading" : $"{uncounted} tape readings")} to it between bark cannot be counted before the diameters of both trunks are known.",
                     (0, 0) => "give it an \"at\", or tape readings to three trunks whose places are known.",
                     (0, _) => "its tape readings are to trunks whose places are not known either; give one of them an \"at\".",
                     (1, _) => "one tape reading to a trunk whose place is known leaves it free on a circle; two more would place it.",
@@ -49,34 +51,44 @@ internal sealed class NoPlace : IRule
         }
     }
 
-    /// <summary>For each trunk, to how many others with a known place it was measured, and to how many without.</summary>
-    private static Dictionary<string, (int Known, int Unknown)> TapesOf(CheckContext context)
+    /// <summary>For each trunk, to how many others with a known place it was measured, to how many without, and how many readings between bark lack a thickness.</summary>
+    private static Dictionary<string, (int Known, int Unknown, int Uncounted)> TapesOf(CheckContext context)
     {
-        var known = new HashSet<string>(StringComparer.Ordinal);
+        var trunks = new Dictionary<string, TrunkState>(StringComparer.Ordinal);
         foreach (var trunk in context.State.Trunks)
         {
-            if (trunk.Place is not null)
-            {
-                known.Add(trunk.Name);
-            }
+            trunks.TryAdd(trunk.Name, trunk);
         }
 
-        var counts = new Dictionary<string, (int Known, int Unknown)>(StringComparer.Ordinal);
+        var counts = new Dictionary<string, (int Known, int Unknown, int Uncounted)>(StringComparer.Ordinal);
         var seen = new HashSet<(string From, string To)>();
         foreach (var tape in context.Planting.Tapes)
         {
+            if (trunks.TryGetValue(tape.From, out var one) && trunks.TryGetValue(tape.To, out var other) && !TapePlacement.Counts(tape, one, other))
+            {
+                Leave(tape.From);
+                Leave(tape.To);
+                continue;
+            }
+
             Count(tape.From, tape.To);
             Count(tape.To, tape.From);
         }
 
         return counts;
 
+        void Leave(string name)
+        {
+            var (near, far, uncounted) = counts.GetValueOrDefault(name);
+            counts[name] = (near, far, uncounted + 1);
+        }
+
         void Count(string from, string to)
         {
             if (seen.Add((from, to)))
             {
-                var (near, far) = counts.GetValueOrDefault(from);
-                counts[from] = known.Contains(to) ? (near + 1, far) : (near, far + 1);
+                var (near, far, uncounted) = counts.GetValueOrDefault(from);
+                counts[from] = trunks.TryGetValue(to, out var mark) && mark.Place is not null ? (near + 1, far, uncounted) : (near, far + 1, uncounted);
             }
         }
     }

@@ -136,7 +136,9 @@ public static class SurveyWords
 
         if (survey.Next is not null || (Sought(survey).Any() && survey.Misplaced.IsEmpty))
         {
-            told.Add(Next(survey.Next, units));
+            told.Add(survey.Next is null && survey.Freedoms.Any(freedom => freedom.Kind == SurveyFreedomKind.Motion)
+                ? "No reading among these trunks would hold what can still move: they stand in one line. Read to one that stands aside of it, or give the trunk an \"at\"."
+                : Next(survey.Next, units));
         }
 
         return told.ToImmutable();

@@ -1,4 +1,5 @@
 using GroveSpec.Model.Quantities;
+using GroveSpec.Model.Readings;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Craft.Survey;
@@ -13,6 +14,19 @@ namespace GroveSpec.Craft.Survey;
 public static class TapePlacement
 {
     private const int FewestMarks = 3;
+
+    /// <summary>Whether a reading says how far two centres are apart.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="from">The one trunk on the day.</param>
+    /// <param name="to">The other.</param>
+    /// <returns>False for a gap between bark while the thickness of one of them is not known.</returns>
+    public static bool Counts(TapeReading reading, TrunkState from, TrunkState to)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        ArgumentNullException.ThrowIfNull(from);
+        ArgumentNullException.ThrowIfNull(to);
+        return TapeLengths.BetweenCentres(reading, from, to) is not null;
+    }
 
     /// <summary>Fills in the places that tape readings give.</summary>
     /// <param name="state">A planting on a day.</param>

@@ -41,6 +41,16 @@ public sealed class NoPlaceTests
     }
 
     [Fact]
+    public void A_gap_between_bark_is_not_counted_while_a_thickness_is_missing_and_that_is_said()
+    {
+        const string Known = "trunk B at 0, 0 mm diameter 8 mm\ntrunk C at 90, 0 mm diameter 8 mm\ntrunk D at 0, 80 mm\ntrunk A diameter 5 mm height 90 mm\n";
+        var finding = Planted.Under(Known + "tape A to B 50 mm between bark\ntape A to C 60 mm between bark\ntape D to A 55 mm between bark").Only("no-place");
+        Assert.Equal("It is not known where A stands: one tape reading to it between bark cannot be counted before the diameters of both trunks are known.", finding.Message);
+        Assert.Equal(2, finding.Measured);
+        Assert.StartsWith("It is not known where A stands: two tape readings", Planted.Under(Known + "tape A to B 50 mm between bark\ntape A to C 60 mm between bark").Only("no-place").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_trunk_that_was_removed_needs_no_place() => Assert.Empty(Planted.Under("trunk A removed 2020").Found("no-place"));
 
     [Fact]

@@ -1,3 +1,4 @@
+using CsCheck;
 using GroveSpec.Craft.Stand;
 using GroveSpec.Craft.Survey;
 using GroveSpec.Model;
@@ -475,6 +476,23 @@ public sealed class TapeSurveyTests
 
         Assert.InRange(alarms, 0, 2);
     }
+
+    [Fact]
+    public void Whatever_was_read_a_survey_ends_and_says_only_what_the_language_can_write() =>
+        Gen.Select(
+            Gen.Select(Gen.OneOf(Gen.Double[-200, 200], Gen.Int[-2, 2].Select(number => number * 50.0), Gen.Double[-9e5, 9e5]), Gen.Double[-150, 150]).Array[1, 7],
+            Gen.Int[0, 7],
+            Gen.Select(Gen.Int[0, 6], Gen.Int[0, 6], Gen.OneOf(Gen.Double[1, 400], Gen.Int[1, 4].Select(number => number * 50.0), Gen.Double[-6, 6].Select(power => Math.Pow(10, power)))).Array[0, 24])
+        .Sample((places, known, read) =>
+        {
+            var layout = new SurveyedLayout(places, Math.Min(known, places.Length));
+            layout.Tapes.AddRange(read.Select(one => new TapeReading(SurveyedLayout.Name(one.Item1 % places.Length), SurveyedLayout.Name(one.Item2), Length.FromMillimetres(one.Item3), IsBetweenBark: false, Origin.Default)));
+            var survey = layout.Survey();
+            Assert.Equal((places.Length, read.Length), (survey.Trunks.Length, survey.Readings.Length));
+            Assert.All(survey.Trunks, trunk => Assert.True(trunk.Place is not { } place || (Abs(place.X) <= Length.Largest && Abs(place.Y) <= Length.Largest)));
+
+            static Length Abs(Length length) => length < Length.Zero ? -length : length;
+        }, iter: 3_000);
 
     [Fact]
     public void A_survey_can_be_ended()
