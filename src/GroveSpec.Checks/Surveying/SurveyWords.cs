@@ -101,7 +101,7 @@ public static class SurveyWords
         var told = ImmutableArray.CreateBuilder<string>();
         if (survey.IsUnsettled)
         {
-            told.Add(Disagreement(survey.Disagreement, units));
+            told.Add(Disagreement(survey, units));
         }
 
         if (survey.IsTooLarge)
@@ -220,13 +220,14 @@ public static class SurveyWords
     }
 
     /// <summary>Readings that do not agree, where it cannot be told which are off.</summary>
-    /// <param name="disagreement">What their misfits come to on the whole.</param>
+    /// <param name="survey">The survey.</param>
     /// <param name="units">The units to speak in.</param>
     /// <returns>Sentences.</returns>
-    public static string Disagreement(Length? disagreement, UnitSystem units)
+    public static string Disagreement(TapeSurvey survey, UnitSystem units)
     {
-        var much = disagreement is not { } known ? ""
-            : known.Millimetres > TapeSurvey.HandMillimetres ? $": with the best places found they are off by {Fine(known, units)} on the whole, where a tape read by hand is right to {Fine(Length.FromMillimetres(TapeSurvey.HandMillimetres), units)}"
+        ArgumentNullException.ThrowIfNull(survey);
+        var much = (survey.Disagreement, survey.TapeIsRightTo) is not ({ } known, { } hand) ? ""
+            : known > hand ? $": with the best places found they are off by {Fine(known, units)} on the whole, where a tape read by hand is right to {Fine(hand, units)}"
             : ": with the best places found several are off by more than chance gives";
         return $"The readings do not agree with each other{much}, and it cannot be told which of them are off. Read the trunks whose place is doubtful again, each to one or two more that stand well apart; where many are surveyed, survey fewer at first, or give more of them an \"at\".";
     }

@@ -84,7 +84,7 @@ internal sealed class MisfitSearch
         }
 
         var tried = Singles();
-        var agrees = ReadingPrecision.Agrees(solved.SumOfSquares, solved.Spare);
+        var agrees = ReadingPrecision.Agrees(solved.SumOfSquares, solved.Spare, network.Hand);
         if (tried.Count == 0 || (agrees && !IsWrong(solved, tried[0].SumOfSquares, 1) && !HasWrongPair()))
         {
             return agrees ? MisfitVerdict.AllFits : MisfitVerdict.Unsettled;
@@ -140,7 +140,7 @@ internal sealed class MisfitSearch
             return false;
         }
 
-        if (!ReadingPrecision.Agrees(fit.SumOfSquares, fit.Spare))
+        if (!ReadingPrecision.Agrees(fit.SumOfSquares, fit.Spare, fit.Network.Hand))
         {
             return true;
         }
@@ -218,12 +218,12 @@ internal sealed class MisfitSearch
     {
         // One is named wherever others are met without it, be it beside all that are alike; more need others that check, the more the more there are to choose from.
         var fewest = count == 1 ? 0 : count == 2 ? 1 : ReadingPrecision.FewestSpare;
-        if (one.Spare < fewest || !ReadingPrecision.Agrees(one.SumOfSquares, one.Spare))
+        if (one.Spare < fewest || !ReadingPrecision.Agrees(one.SumOfSquares, one.Spare, network.Hand))
         {
             return false;
         }
 
-        var agrees = ReadingPrecision.Agrees(solved.SumOfSquares, solved.Spare);
+        var agrees = ReadingPrecision.Agrees(solved.SumOfSquares, solved.Spare, network.Hand);
         var deviation = Math.Sqrt(Variance(one.Spare, one.SumOfSquares));
         var isFarOff = !agrees && count <= 2 && solved.SumOfSquares - one.SumOfSquares > count * Math.Pow(deviation * (one.Spare < ReadingPrecision.FewestSpare ? FarOffOfAssumed : FarOff), 2);
         return count == 1
@@ -244,7 +244,7 @@ internal sealed class MisfitSearch
         // Where all else is met alike the smaller mistake is the likelier; to a hundredth of a millimetre, so that no last digit decides.
         return new(
             [.. tried
-                .Where(one => one.SumOfSquares <= alike && ReadingPrecision.Agrees(one.SumOfSquares, one.Spare))
+                .Where(one => one.SumOfSquares <= alike && ReadingPrecision.Agrees(one.SumOfSquares, one.Spare, network.Hand))
                 .OrderBy(one => one.SumOfSquares - best.SumOfSquares < Equal ? 0 : one.SumOfSquares)
                 .ThenBy(one => one.Readings.Sum(reading => Math.Round(Math.Abs(network.Readings[reading].Millimetres - Fitted(one, reading)), 2)))
                 .ThenBy(one => one.Readings, Comparer<int[]>.Create((left, right) => left.AsSpan().SequenceCompareTo(right)))],

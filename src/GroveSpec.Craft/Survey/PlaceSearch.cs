@@ -66,7 +66,7 @@ internal static class PlaceSearch
         NetworkReading[] own = [.. between.Where(reading => Touches(reading, trunk))];
         var freed = new SurveyNetwork(isKnown, [.. network.Readings, .. own], cancellation: network.Cancellation);
         var fit = SolvedNetwork.From(freed, solved.Places);
-        if (!ReadingPrecision.Agrees(fit.SumOfSquares, fit.Spare) && freed.Unknowns <= MostFromAllStarts)
+        if (!ReadingPrecision.Agrees(fit.SumOfSquares, fit.Spare, network.Hand) && freed.Unknowns <= MostFromAllStarts)
         {
             // A place with a wrong sign bends all others out of shape.
             fit = SolvedNetwork.Best(freed, solved.Places);
@@ -86,9 +86,9 @@ internal static class PlaceSearch
         var variance = fit.Spare >= ReadingPrecision.FewestSpare ? fit.SumOfSquares / fit.Spare : 0;
         variance = Math.Max(variance, ReadingPrecision.AssumedMillimetres * ReadingPrecision.AssumedMillimetres);
         return fit.Spare > 0
-            && ReadingPrecision.Agrees(fit.SumOfSquares, fit.Spare)
+            && ReadingPrecision.Agrees(fit.SumOfSquares, fit.Spare, solved.Network.Hand)
             && before - fit.SumOfSquares > 2 * Disagreeing * Disagreeing * variance
-            && Math.Sqrt((dx * dx) + (dy * dy)) > ReadingPrecision.HandMillimetres;
+            && Math.Sqrt((dx * dx) + (dy * dy)) > solved.Network.Hand;
     }
 
     private static double Misfit(SolvedNetwork solved, NetworkReading[] between, int trunk) =>
@@ -96,7 +96,7 @@ internal static class PlaceSearch
 
     private static double MisfitOf(SolvedNetwork solved, NetworkReading reading) => SurveyNetwork.Distance(solved.Places, reading.From, reading.To) - reading.Millimetres;
 
-    private static bool IsOff(SolvedNetwork solved, NetworkReading reading) => Math.Abs(MisfitOf(solved, reading)) > ReadingPrecision.HandMillimetres;
+    private static bool IsOff(SolvedNetwork solved, NetworkReading reading) => Math.Abs(MisfitOf(solved, reading)) > solved.Network.Hand;
 
     private static bool Touches(NetworkReading reading, int trunk) => reading.From == trunk || reading.To == trunk;
 }

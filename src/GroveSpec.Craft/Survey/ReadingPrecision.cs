@@ -44,11 +44,17 @@ internal readonly record struct ReadingPrecision
     /// <summary>By how much a standard deviation is stretched for an ellipse of 95 in 100.</summary>
     public double EllipseFactor { get; }
 
-    /// <summary>Whether readings agree as a tape does: whether what is left of them, shared out over those to spare, is no more than <see cref="HandMillimetres"/>.</summary>
+    /// <summary>What a tape read by hand is right to: <see cref="HandMillimetres"/>, and over long distances a thousandth of them, since it sags and is read to the centimetre there (common practice).</summary>
+    /// <param name="longest">The longest reading, in millimetres.</param>
+    /// <returns>Millimetres.</returns>
+    public static double Hand(double longest) => Math.Max(HandMillimetres, longest / 1000);
+
+    /// <summary>Whether readings agree as a tape does: whether what is left of them, shared out over those to spare, is no more than a tape is right to.</summary>
     /// <param name="sumOfSquares">The sum of squared misfits, in mm².</param>
     /// <param name="spare">Readings beyond those that places need; with none they agree if they are met.</param>
+    /// <param name="hand">What a tape is right to, in millimetres, as <see cref="Hand"/> gives it.</param>
     /// <returns>True when they do.</returns>
-    public static bool Agrees(double sumOfSquares, int spare) => sumOfSquares <= HandMillimetres * HandMillimetres * Math.Max(1, spare);
+    public static bool Agrees(double sumOfSquares, int spare, double hand) => sumOfSquares <= hand * hand * Math.Max(1, spare);
 
     /// <summary>The value that F with 2 and ν degrees of freedom exceeds with a probability: (ν/2)(p^(−2/ν) − 1), from its integral.</summary>
     /// <param name="freedom">ν, from 1.</param>

@@ -29,6 +29,7 @@ internal sealed class SurveyNetwork
     {
         IsKnown = isKnown;
         Readings = readings;
+        Hand = ReadingPrecision.Hand(readings.Length > 0 ? readings.Max(reading => reading.Millimetres) : 0);
         Cancellation = cancellation;
         columns = new int[2 * isKnown.Length];
         for (var coordinate = 0; coordinate < columns.Length; coordinate++)
@@ -42,6 +43,9 @@ internal sealed class SurveyNetwork
 
     /// <summary>The readings.</summary>
     public NetworkReading[] Readings { get; }
+
+    /// <summary>What a tape is right to over its distances, in millimetres.</summary>
+    public double Hand { get; }
 
     /// <summary>Ends the work.</summary>
     public CancellationToken Cancellation { get; }

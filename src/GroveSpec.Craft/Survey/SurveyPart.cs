@@ -196,7 +196,7 @@ internal sealed class SurveyPart
             }
         }
 
-        var isSpread = ReadingPrecision.Agrees(Solved.SumOfSquares, Solved.Spare);
+        var isSpread = ReadingPrecision.Agrees(Solved.SumOfSquares, Solved.Spare, network.Hand);
         var isDoubtful = new bool[network.Count];
         foreach (var trunks in Enumerable.Range(0, network.Count).Where(trunk => !network.IsKnown[trunk]).GroupBy(trunk => group[trunk]))
         {
@@ -204,7 +204,7 @@ internal sealed class SurveyPart
             var sum = own.Sum(reading => Math.Pow(SurveyNetwork.Distance(Solved.Places, reading.From, reading.To) - reading.Millimetres, 2));
 
             // Where all agree on the whole too many are off by more than chance, and nothing tells where.
-            var isOff = KnownCount < 2 || isSpread || !ReadingPrecision.Agrees(sum, own.Length - (2 * trunks.Count()));
+            var isOff = KnownCount < 2 || isSpread || !ReadingPrecision.Agrees(sum, own.Length - (2 * trunks.Count()), network.Hand);
             foreach (var trunk in trunks)
             {
                 isDoubtful[trunk] = isOff;

@@ -55,6 +55,7 @@ internal sealed class Surveyor
         var judged = Judged(surveyed);
         var freedoms = Freedoms(surveyed);
         var precision = parts.Count > 0 ? parts[0].Solved.Precision : new ReadingPrecision(0, 0);
+        var unsettled = parts.Find(part => part.IsUnsettled);
         return new TapeSurvey
         {
             Trunks = surveyed,
@@ -65,7 +66,8 @@ internal sealed class Surveyor
             IsDeviationAssumed = precision.IsAssumed,
             SpareReadings = precision.Spare,
             IsUnsettled = parts.Exists(part => part.IsUnsettled),
-            Disagreement = parts.Find(part => part.IsUnsettled) is { } unsettled ? Length.FromMillimetres(Math.Min(unsettled.Solved.Precision.RootMeanSquare, Length.Largest.Millimetres)) : null,
+            Disagreement = unsettled is null ? null : Length.FromMillimetres(Math.Min(unsettled.Solved.Precision.RootMeanSquare, Length.Largest.Millimetres)),
+            TapeIsRightTo = unsettled is null ? null : Length.FromMillimetres(unsettled.Solved.Network.Hand),
             OffAmong = parts.Aggregate((int?)0, (sum, part) => sum + (part.MayBeOff.Length > 0 ? part.OffAmong : 0)),
             Misplaced = [.. Misplaced()],
             IsTooLarge = tooLarge.Count > 0,

@@ -18,9 +18,6 @@ public sealed record TapeSurvey
     /// <summary>Up to so many trunks that hang together are sought at once, beside those whose place is known; the work grows with the cube.</summary>
     public const int MostTrunks = 60;
 
-    /// <summary>What a tape read by hand is right to, in millimetres: common practice.</summary>
-    public const double HandMillimetres = ReadingPrecision.HandMillimetres;
-
     /// <summary>Every trunk in the order of the file; of two of one name the first.</summary>
     public required ImmutableArray<SurveyedTrunk> Trunks { get; init; }
 
@@ -47,6 +44,9 @@ public sealed record TapeSurvey
 
     /// <summary>What the misfits of such readings come to on the whole, shared out over those to spare; null where all is settled.</summary>
     public required Length? Disagreement { get; init; }
+
+    /// <summary>What a tape read by hand is right to over the distances of such readings, common practice; null where all is settled.</summary>
+    public required Length? TapeIsRightTo { get; init; }
 
     /// <summary>How many of all readings that may be off are; null where that is not told, and zero where none may be.</summary>
     public required int? OffAmong { get; init; }

@@ -182,6 +182,25 @@ public sealed class SeveralMistakesTests
         Assert.True(told >= Trials - 1 && innocent <= 1, $"told {told}, an innocent one {innocent} of {Trials}");
     }
 
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(12, false)]
+    public void Readings_that_are_off_by_three_millimetres_agree_over_metres_and_not_in_a_pot(double scale, bool isUnsettled)
+    {
+        // Rounded to the centimetre in the ground, a reading is off by 10/√12 mm on the whole; here three each way, ten of them.
+        (double X, double Y)[] posts = [.. Posts.Select(post => (scale * post.X, scale * post.Y))];
+        var read = new SurveyedLayout([.. posts, (scale * Sought.X, scale * Sought.Y)], posts.Length);
+        for (var post = 0; post < posts.Length; post++)
+        {
+            read.Read(posts.Length, post, post % 2 == 0 ? 3 : -3);
+        }
+
+        var survey = read.Survey();
+        Assert.Equal(isUnsettled, survey.IsUnsettled);
+        Assert.Equal(!isUnsettled, survey.Trunks[^1].CanBeWritten);
+        Assert.Empty(Of(survey, SurveyedReadingKind.LeftOut));
+    }
+
     [Fact]
     public void With_just_one_reading_to_spare_for_each_mistake_it_is_said_that_it_cannot_be_told()
     {
