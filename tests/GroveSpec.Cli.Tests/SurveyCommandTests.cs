@@ -46,6 +46,28 @@ public sealed class SurveyCommandTests : PlantingCommandTests
     }
 
     [Fact]
+    public void Where_two_may_stand_on_either_side_it_is_said_what_to_read_and_what_no_reading_tells()
+    {
+        const string sides = """
+            planting "Sides"
+            habit group
+            trunk A at -100, 0 mm
+            trunk B at 100, 0 mm
+            trunk C
+            trunk D
+            tape A to C 150 mm
+            tape B to C 120.4 mm
+            tape A to D 179.7 mm
+            tape B to D 169.5 mm
+
+            """;
+        Work.Write("a.grove", sides);
+        Assert.Matches("Next, read C to D: it tells by 17\\d\\.\\d mm whether both stand on the same side\\.", Flowing(Work.Run("survey", "a.grove").Output));
+        Work.Write("a.grove", sides + "tape C to D 54.1 mm\n");
+        Assert.Contains("No reading among these trunks would tell the side. Read to one that stands aside of the line over which they may be turned, or give one of them an \"at\".", Flowing(Work.Run("survey", "a.grove").Output), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_picture_shows_places_and_readings_and_is_alone_on_standard_output()
     {
         Work.Write("a.grove", Head + Known + Sought + Readings);

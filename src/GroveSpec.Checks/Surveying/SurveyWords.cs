@@ -56,6 +56,7 @@ public static class SurveyWords
         NextReadingReason.Tie => "tie",
         NextReadingReason.Hold => "hold",
         NextReadingReason.TellSides => "tell sides",
+        NextReadingReason.TellSameSide => "tell same side",
         NextReadingReason.Check => "check",
         _ => "narrow",
     };
@@ -136,9 +137,21 @@ public static class SurveyWords
 
         if (survey.Next is not null || (Sought(survey).Any() && survey.Misplaced.IsEmpty))
         {
-            told.Add(survey.Next is null && survey.Freedoms.Any(freedom => freedom.Kind == SurveyFreedomKind.Motion)
-                ? "No reading among these trunks would hold what can still move: they stand in one line. Read to one that stands aside of it, or give the trunk an \"at\"."
-                : Next(survey.Next, units));
+            var isOnEitherSide = survey.Next is null or { Reason: NextReadingReason.Check or NextReadingReason.Narrow } && survey.Freedoms.Any(freedom => freedom.Kind == SurveyFreedomKind.Mirror);
+            var canMove = survey.Next is null && survey.Freedoms.Any(freedom => freedom.Kind == SurveyFreedomKind.Motion);
+            if (canMove)
+            {
+                told.Add("No reading among these trunks would hold what can still move: they stand in one line. Read to one that stands aside of it, or give the trunk an \"at\".");
+            }
+            else if (isOnEitherSide)
+            {
+                told.Add("No reading among these trunks would tell the side. Read to one that stands aside of the line over which they may be turned, or give one of them an \"at\".");
+            }
+
+            if (survey.Next is not null || (!canMove && !isOnEitherSide))
+            {
+                told.Add(Next(survey.Next, units));
+            }
         }
 
         return told.ToImmutable();
@@ -264,6 +277,7 @@ public static class SurveyWords
             NextReadingReason.Tie => $"Next, read {next.From} to {to}: three that stand well apart hold it.",
             NextReadingReason.Hold => $"Next, read {next.From} to {to}: it holds most of what is free.",
             NextReadingReason.TellSides => $"Next, read {next.From} to {to}: it tells the two sides apart by {Fine(next.Before!.Value, units)}.",
+            NextReadingReason.TellSameSide => $"Next, read {next.From} to {to}: it tells by {Fine(next.Before!.Value, units)} whether both stand on the same side.",
             NextReadingReason.Check => $"Next, read {next.From} to {to}: every place is held by just as many readings as it needs, and with one more a mistake would show.",
             _ => $"Next, read {next.From} to {to}: it brings the least sure place from within {Fine(next.Before!.Value, units)} to within {Fine(next.After!.Value, units)}.",
         };

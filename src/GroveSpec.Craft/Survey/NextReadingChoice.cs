@@ -27,7 +27,7 @@ internal sealed class NextReadingChoice(
 
     /// <summary>Chooses.</summary>
     /// <returns>The reading; null where none would tell much.</returns>
-    public NextReading? Choose() => Again() ?? Tie() ?? InParts(Hold) ?? InParts(Sides) ?? InParts(Check) ?? InParts(Narrow);
+    public NextReading? Choose() => Again() ?? Tie() ?? InParts(Hold) ?? InParts(Sides) ?? InParts(SameSide) ?? InParts(Check) ?? InParts(Narrow);
 
     private NextReading? InParts(Func<SurveyPart, NextReading?> choose) => parts.Select(choose).FirstOrDefault(next => next is not null);
 
@@ -95,14 +95,20 @@ internal sealed class NextReadingChoice(
             ? new(Name(part, found.From), [Name(part, found.To)], NextReadingReason.TellSides, Length.FromMillimetres(found.Difference))
             : null;
 
+    private NextReading? SameSide(SurveyPart part) =>
+        NextReadingSearch.ForSameSide(part.Solved, part.OtherPlaces) is { } found
+            ? new(Name(part, found.From), [Name(part, found.To)], NextReadingReason.TellSameSide, Length.FromMillimetres(found.Difference))
+            : null;
+
+    // What was read is read again only where nothing else is left: a length is better checked another way.
     private NextReading? Check(SurveyPart part) =>
-        part.Solved.Spare == 0 && NextReadingSearch.ForNarrowing(part.Solved) is { } found
+        part.Solved.Spare == 0 && (NextReadingSearch.ForNarrowing(part.Solved, isUnreadAsked: true) ?? NextReadingSearch.ForNarrowing(part.Solved, isUnreadAsked: false)) is { } found
             ? new(Name(part, found.From), [Name(part, found.To)], NextReadingReason.Check)
             : null;
 
     private NextReading? Narrow(SurveyPart part)
     {
-        if (NextReadingSearch.ForNarrowing(part.Solved) is not { } found)
+        if (NextReadingSearch.ForNarrowing(part.Solved, isUnreadAsked: false) is not { } found)
         {
             return null;
         }

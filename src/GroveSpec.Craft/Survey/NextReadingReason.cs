@@ -18,6 +18,9 @@ public enum NextReadingReason
     /// <summary>It tells a place from its mirror image.</summary>
     TellSides,
 
+    /// <summary>It tells whether two trunks, each of which may stand on either side, stand on the same one.</summary>
+    TellSameSide,
+
     /// <summary>Nothing checks the readings yet: with one more than is needed a mistake shows.</summary>
     Check,
 

@@ -78,10 +78,34 @@ internal static class NextReadingSearch
         return best;
     }
 
+    /// <summary>Of trunks that may each stand on either side, the two between which a reading tells best whether both stand on the same one. Two between which one was read turn over together already.</summary>
+    /// <param name="solved">The network.</param>
+    /// <param name="others">The other places.</param>
+    /// <returns>The pair, and by how many millimetres the distances differ; null where none does by much.</returns>
+    public static (int From, int To, double Difference)? ForSameSide(SolvedNetwork solved, (double X, double Y)?[] others)
+    {
+        var (best, most) = (((int, int, double)?)null, 2.0);
+        foreach (var (one, other) in Unread(solved.Network))
+        {
+            if (others[one] is not null && others[other] is { } across)
+            {
+                double dx = across.X - solved.Places[2 * one], dy = across.Y - solved.Places[(2 * one) + 1];
+                var difference = Math.Abs(Math.Sqrt((dx * dx) + (dy * dy)) - SurveyNetwork.Distance(solved.Places, one, other));
+                if (difference > most + 1e-9)
+                {
+                    (best, most) = ((one, other, difference), difference);
+                }
+            }
+        }
+
+        return best;
+    }
+
     /// <summary>The reading that would narrow the widest ellipse most; of several that do so alike, the one that narrows all together most.</summary>
     /// <param name="solved">A network without free motions.</param>
-    /// <returns>The pair, and half the long axis of the widest ellipse before and after, per deviation of a reading; null where nothing is sought.</returns>
-    public static (int From, int To, double Before, double After)? ForNarrowing(SolvedNetwork solved)
+    /// <param name="isUnreadAsked">Whether only pairs are looked at between which nothing was read.</param>
+    /// <returns>The pair, and half the long axis of the widest ellipse before and after, per deviation of a reading; null where nothing is sought, or no such pair is left.</returns>
+    public static (int From, int To, double Before, double After)? ForNarrowing(SolvedNetwork solved, bool isUnreadAsked)
     {
         var (network, size) = (solved.Network, solved.Network.Unknowns);
         if (size == 0)
@@ -94,7 +118,7 @@ internal static class NextReadingSearch
         var (best, least, leastSum) = (((int, int)?)null, double.PositiveInfinity, double.PositiveInfinity);
         var gain = new double[size];
         var slopes = new (int Column, double Slope)[4];
-        foreach (var (one, other) in Pairs(network, (_, _) => true))
+        foreach (var (one, other) in isUnreadAsked ? Unread(network) : Pairs(network, (_, _) => true))
         {
             network.Slopes(solved.Places, one, other, slopes);
             Array.Clear(gain);
@@ -139,11 +163,23 @@ internal static class NextReadingSearch
     /// <summary>Pairs that are not both known; first those that were not read, since a distance is better read another way than again.</summary>
     private static IEnumerable<(int One, int Other)> Pairs(SurveyNetwork network, Func<int, int, bool> isAsked)
     {
-        var read = network.Readings.Select(reading => (Math.Min(reading.From, reading.To), Math.Max(reading.From, reading.To))).ToHashSet();
-        var all = from one in Enumerable.Range(0, network.Count)
-                  from other in Enumerable.Range(one + 1, network.Count - one - 1)
-                  where !(network.IsKnown[one] && network.IsKnown[other]) && isAsked(one, other)
-                  select (one, other);
+        var read = Read(network);
+        var all = All(network).Where(pair => isAsked(pair.One, pair.Other));
         return all.Where(pair => !read.Contains(pair)).Concat(all.Where(read.Contains)).Take(MostPairs);
     }
+
+    private static IEnumerable<(int One, int Other)> Unread(SurveyNetwork network)
+    {
+        var read = Read(network);
+        return All(network).Where(pair => !read.Contains(pair)).Take(MostPairs);
+    }
+
+    private static HashSet<(int One, int Other)> Read(SurveyNetwork network) =>
+        network.Readings.Select(reading => (Math.Min(reading.From, reading.To), Math.Max(reading.From, reading.To))).ToHashSet();
+
+    private static IEnumerable<(int One, int Other)> All(SurveyNetwork network) =>
+        from one in Enumerable.Range(0, network.Count)
+        from other in Enumerable.Range(one + 1, network.Count - one - 1)
+        where !(network.IsKnown[one] && network.IsKnown[other])
+        select (one, other);
 }

@@ -196,6 +196,25 @@ public sealed class TapeSurveyTests
     }
 
     [Fact]
+    public void Of_two_that_may_stand_on_either_side_what_lies_between_them_is_read_next_and_not_what_was_read()
+    {
+        // From (20, 90) to (9, 143) it is √(11² + 53²) = 54.1 mm, and to its mirror image (9, −143) √(11² + 233²) = 233.3 mm.
+        var survey = new SurveyedLayout([(-100, 0), (100, 0), (20, 90), (9, 143)], 2).Read(0, 2).Read(1, 2).Read(0, 3).Read(1, 3).Survey();
+        Assert.Equal((NextReadingReason.TellSameSide, "T2", "T3"), (survey.Next!.Reason, survey.Next.From, Assert.Single(survey.Next.To)));
+        Assert.Equal(Math.Sqrt((11 * 11) + (233 * 233)) - Math.Sqrt((11 * 11) + (53 * 53)), survey.Next.Before!.Value.Millimetres, 0.01);
+
+        // Once it is read they turn over together, and no reading among these four tells the side.
+        Assert.NotEqual(NextReadingReason.TellSameSide, new SurveyedLayout([(-100, 0), (100, 0), (20, 90), (9, 143)], 2).Read(0, 2).Read(1, 2).Read(0, 3).Read(1, 3).Read(2, 3).Survey().Next?.Reason);
+    }
+
+    [Fact]
+    public void A_place_held_by_just_enough_readings_is_checked_by_one_that_was_not_read_before()
+    {
+        var survey = new SurveyedLayout([(-100, 0), (100, 0), (0, 150), (40, 60), (-60, 70)], 3).Read(0, 3).Read(1, 3).Read(0, 4).Read(1, 4).Read(2, 4).Read(2, 3).Survey();
+        Assert.DoesNotContain(survey.Readings, reading => survey.Next is { } next && (reading.Reading.From, reading.Reading.To) == (next.From, next.To[0]));
+    }
+
+    [Fact]
     public void Two_readings_leave_two_places_and_the_next_reading_tells_them_apart()
     {
         var read = new SurveyedLayout([(-100, 0), (100, 0), (0, 150), (30, 80)], 3).Read(3, 0).Read(3, 1);
