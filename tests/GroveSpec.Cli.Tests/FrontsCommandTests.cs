@@ -24,6 +24,17 @@ public sealed class FrontsCommandTests : PlantingCommandTests
     }
 
     [Fact]
+    public void Where_no_thickness_is_known_it_is_not_said_that_no_trunk_covers_another()
+    {
+        Work.Write("thin.grove", System.Text.RegularExpressions.Regex.Replace(Five, "diameter \\d+ mm", ""));
+        var none = Flowing(Work.Run("fronts", "thin.grove").Output);
+        Assert.Contains("what one trunk covers of another cannot be told, since no thickness is known", none, StringComparison.Ordinal);
+        Assert.DoesNotContain("no trunk covers another", none, StringComparison.Ordinal);
+        Work.Write("one.grove", Five.Replace("diameter 8 mm", "", StringComparison.Ordinal));
+        Assert.Contains("as far as thicknesses are known, and of 1 it is not", Flowing(Work.Run("fronts", "one.grove").Output), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_best_front_is_written_and_nothing_else_is_touched()
     {
         var best = (double)JsonNode.Parse(Work.Run("fronts", "a.grove", "--json").Output)!["plantings"]![0]!["suggestions"]![0]!["bearing"]!;

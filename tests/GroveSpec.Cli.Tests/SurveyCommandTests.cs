@@ -46,6 +46,22 @@ public sealed class SurveyCommandTests : PlantingCommandTests
     }
 
     [Fact]
+    public void Of_more_trunks_than_are_sought_at_once_nothing_is_said_to_fit()
+    {
+        var text = new System.Text.StringBuilder("planting \"Many\"\nhabit group\ntrunk A at 0, 0 mm\ntrunk B at 200, 0 mm\ntape A to B 200 mm\n");
+        for (var trunk = 0; trunk <= 60; trunk++)
+        {
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"trunk T{trunk}\ntape T{trunk} to {(trunk == 0 ? "A" : $"T{trunk - 1}")} 60 mm\n");
+        }
+
+        Work.Write("a.grove", text.ToString());
+        var told = Flowing(Work.Run("survey", "a.grove").Output);
+        Assert.Contains("More than 60 trunks without a place hang together by readings", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("fit", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("No further reading", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Where_two_may_stand_on_either_side_it_is_said_what_to_read_and_what_no_reading_tells()
     {
         const string sides = """

@@ -97,8 +97,10 @@ public static class FrontSentences
     {
         var seen = turned.View.Trunks;
         var covered = seen.Where(trunk => trunk.Hidden is { } hidden && hidden.Percent >= HardlyCovered).OrderByDescending(trunk => trunk.Hidden!.Value.Share).ToList();
-        var unseen = turned.View.Unseen.Length;
+        var (unseen, unknown) = (turned.View.Unseen.Length, seen.Count(trunk => trunk.Hidden is null));
         return unseen > 0 ? $"{unseen} of {unseen + seen.Length} trunks stand beside or behind the eye"
+            : covered.Count == 0 && unknown == seen.Length ? "what one trunk covers of another cannot be told, since no thickness is known"
+            : covered.Count == 0 && unknown > 0 ? $"no trunk covers another as far as thicknesses are known, and of {unknown} it is not"
             : covered.Count == 0 ? "no trunk covers another"
             : covered.Count == 1 ? $"only {Wording.Name(covered[0].Name)} is covered, {Wording.Percent(covered[0].Hidden!.Value.Percent)} of it"
             : $"{covered.Count} trunks are covered in part, {Wording.Name(covered[0].Name)} most, {Wording.Percent(covered[0].Hidden!.Value.Percent)} of it";

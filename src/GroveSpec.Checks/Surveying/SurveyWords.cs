@@ -148,7 +148,7 @@ public static class SurveyWords
                 told.Add("No reading among these trunks would tell the side. Read to one that stands aside of the line over which they may be turned, or give one of them an \"at\".");
             }
 
-            if (survey.Next is not null || (!canMove && !isOnEitherSide))
+            if (survey.Next is not null || (!canMove && !isOnEitherSide && !survey.IsTooLarge))
             {
                 told.Add(Next(survey.Next, units));
             }
@@ -286,7 +286,7 @@ public static class SurveyWords
     private static string AllFit(TapeSurvey survey, UnitSystem units)
     {
         SurveyedReading[] told = [.. survey.Readings.Where(judged => judged.Misfit is not null)];
-        return told.Length == 0 || survey.IsUnsettled || !survey.Misplaced.IsEmpty || survey.Readings.Any(judged => judged.Kind != SurveyedReadingKind.Fits)
+        return told.Length == 0 || survey.IsTooLarge || survey.IsUnsettled || !survey.Misplaced.IsEmpty || survey.Readings.Any(judged => judged.Kind != SurveyedReadingKind.Fits)
             ? ""
             : $"{(told.Length == 1 ? "The reading fits" : "All readings fit")}, {(told.Length == 1 ? "" : "the worst ")}to {Fine(told.Select(judged => Absolute(judged.Misfit!.Value)).Max(), units)}.";
     }
