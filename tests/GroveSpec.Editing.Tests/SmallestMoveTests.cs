@@ -49,9 +49,8 @@ public sealed partial class SmallestMoveTests
 
                 if (move is not null)
                 {
-                    var text = Text(lines);
-                    var edit = Assert.Single(move.Edits);
-                    Assert.True(Clears(before, Assessed(string.Concat(text.AsSpan(0, edit.Place.Span.Start), edit.NewText, text.AsSpan(edit.Place.Span.End))), finding), move.Title);
+                    Assert.Single(move.Edits);
+                    Assert.True(Clears(before, Assessed(Edited(Text(lines), move)), finding), move.Title);
                 }
             }
         },
@@ -70,6 +69,53 @@ public sealed partial class SmallestMoveTests
     {
         Assert.Null(Move(Of([Line(0, -50, 0, 20, 300) + " fixed", Line(1, 0, 1, 12, 200) + " fixed", Line(2, 60, 0, 16, 240) + " fixed"])));
         Assert.Null(Move(Assessed("planting \"T\"\nhabit clump\n" + string.Join('\n', Line(0, -50, 0, 20, 300), Line(1, 0, 1, 12, 200), Line(2, 60, 0, 16, 240)) + "\n")));
+    }
+
+    [Fact]
+    public void A_trunk_from_which_a_tape_places_another_is_left_and_a_trunk_that_holds_none_is_moved()
+    {
+        // G stands at 10, 60 by the readings to B, C and D; A holds nobody, and moving B would be shorter.
+        string[] lines = [Line(0, -50, 0, 20, 300), Line(1, 0, 1, 12, 200), Line(2, 60, 0, 16, 240), Line(3, 10, -70, 14, 220)];
+        string[] tapes = ["trunk G diameter 5 mm", "tape B to G 59.841 mm", "tape C to G 78.102 mm", "tape D to G 130 mm"];
+
+        Assert.StartsWith("move A ", Move(Of([.. lines, .. tapes]))!.Title, StringComparison.Ordinal);
+        Assert.Null(Move(Of([.. lines, .. tapes, "tape A to G 84.853 mm"])));
+    }
+
+    [Fact]
+    public void A_tape_between_places_of_the_file_holds_no_trunk()
+    {
+        string[] lines = [Line(0, -50, 0, 20, 300), Line(1, 0, 1, 12, 200), Line(2, 60, 0, 16, 240)];
+
+        Assert.Equal(Move(Of(lines))!.Title, Move(Of([.. lines, "tape A to B 50 mm", "tape A to C 110 mm", "tape B to C 60 mm"]))!.Title);
+    }
+
+    [Fact]
+    public void A_run_that_is_written_out_goes_with_its_foot()
+    {
+        const string Run = "line (0,1,0) (0,9,60) (0,1,200) mm";
+        string[] lines = [Line(0, -50, 0, 20, 300) + " fixed", Line(1, 0, 1, 12, 200) + " " + Run, Line(2, 60, 0, 16, 240) + " fixed"];
+        var before = Of(lines);
+
+        var move = Move(before)!;
+
+        Assert.Equal(2, move.Edits.Length);
+        var place = Place().Match(move.Edits[0].NewText);
+        var (x, y) = (int.Parse(place.Groups[1].Value, CultureInfo.InvariantCulture), int.Parse(place.Groups[2].Value, CultureInfo.InvariantCulture));
+        Assert.Equal(Invariant($"line ({x},{y},0) ({x},{y + 8},60) ({x},{y},200) mm"), move.Edits[1].NewText);
+        Assert.True(Clears(before, Assessed(Edited(Text(lines), move)), Row(before)), move.Title);
+    }
+
+    [Fact]
+    public void A_trunk_whose_run_alone_says_where_it_stands_keeps_its_run()
+    {
+        string[] lines = [Line(0, -50, 0, 20, 300) + " fixed", "trunk B diameter 12 mm line (0,1,0) (0,1,200) mm", Line(2, 60, 0, 16, 240) + " fixed"];
+        var before = Of(lines);
+
+        var move = Move(before)!;
+
+        Assert.StartsWith("line (", Assert.Single(move.Edits).NewText, StringComparison.Ordinal);
+        Assert.True(Clears(before, Assessed(Edited(Text(lines), move)), Row(before)), move.Title);
     }
 
     [Fact]
@@ -125,6 +171,12 @@ public sealed partial class SmallestMoveTests
         var from = trunks[name[0] - 'A'];
         return Math.Sqrt(Math.Pow(double.Parse(place.Groups[1].Value, CultureInfo.InvariantCulture) - from.X, 2) + Math.Pow(double.Parse(place.Groups[2].Value, CultureInfo.InvariantCulture) - from.Y, 2));
     }
+
+    private static string Edited(string text, Checks.Remedy move) => move.Edits
+        .OrderByDescending(edit => edit.Place.Span.Start)
+        .Aggregate(text, (now, edit) => string.Concat(now.AsSpan(0, edit.Place.Span.Start), edit.NewText, now.AsSpan(edit.Place.Span.End)));
+
+    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     private static string Name(int index) => ((char)('A' + index)).ToString();
 

@@ -49,9 +49,7 @@ internal static class GroundEdits
 
         if (trunk.At is not null)
         {
-            string[] hung = [.. TapeTies.Of(context)[trunk.Name]];
-            return hung.Length == 0 ? null
-                : $"Tape readings from {name} place {Wording.List(hung)}, which would seem to move with {name}, so nothing is offered to be written: write down where {Wording.List(hung)} {(hung.Length == 1 ? "stands" : "stand")} first, with survey --write.";
+            return TapeTies.WhyNotMoved(context, trunk.Name, "so nothing is offered to be written");
         }
 
         var isTaped = context.Planting.Tapes.Any(tape => tape.From == trunk.Name || tape.To == trunk.Name);

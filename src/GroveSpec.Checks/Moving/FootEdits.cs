@@ -6,7 +6,7 @@ using GroveSpec.Syntax.Text;
 namespace GroveSpec.Checks.Moving;
 
 /// <summary>Writes a trunk's foot elsewhere. A run that is written out goes with it.</summary>
-internal static class FootEdits
+public static class FootEdits
 {
     /// <summary>The edits of a move.</summary>
     /// <param name="context">The planting.</param>
@@ -15,6 +15,8 @@ internal static class FootEdits
     /// <returns>The edits of its <c>at</c> and of its <c>line</c>, whichever it has.</returns>
     public static ImmutableArray<TextEdit> Of(CheckContext context, Trunk trunk, PlanPoint place)
     {
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(trunk);
         var at = trunk.At!.Value;
         var isPlacedByRun = trunk.LineOrigin == at.Origin;
         ImmutableArray<TextEdit> foot = isPlacedByRun ? [] : [ClauseEdit.Write(context.Origins, trunk, at.Origin, PlaceWording.Say(place, context.Units))];
@@ -25,7 +27,7 @@ internal static class FootEdits
     /// <param name="trunk">A trunk with a place in the file.</param>
     /// <param name="place">Where its foot goes.</param>
     /// <returns>The run, shifted; empty where none is written out.</returns>
-    public static ImmutableArray<SpacePoint> RunAt(Trunk trunk, PlanPoint place)
+    internal static ImmutableArray<SpacePoint> RunAt(Trunk trunk, PlanPoint place)
     {
         var from = trunk.At!.Value.Value;
         return [.. trunk.Line.Select(point => new SpacePoint(point.X + (place.X - from.X), point.Y + (place.Y - from.Y), point.Z))];
@@ -36,7 +38,7 @@ internal static class FootEdits
     /// <param name="trunk">The trunk.</param>
     /// <param name="line">Its new run.</param>
     /// <returns>The edit of its <c>line</c>; none where it has none.</returns>
-    public static ImmutableArray<TextEdit> OfRun(CheckContext context, Trunk trunk, ImmutableArray<SpacePoint> line)
+    internal static ImmutableArray<TextEdit> OfRun(CheckContext context, Trunk trunk, ImmutableArray<SpacePoint> line)
     {
         if (trunk.LineOrigin is not { } origin)
         {

@@ -5,7 +5,6 @@ using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 using GroveSpec.Model.Trunks;
-using GroveSpec.Syntax.Text;
 
 namespace GroveSpec.Checks.Moving;
 
@@ -28,8 +27,9 @@ public static class SmallestMove
     /// <param name="looks">How often a trunk may be looked at.</param>
     /// <param name="cancellation">Ends the search.</param>
     /// <returns>
-    /// The move as an edit of the trunk's <c>at</c>, titled such as "move B 6 mm toward 120 deg"; null where the finding is
-    /// about no trunk with an <c>at</c> that may be moved, or no move of up to 60 mm (3 in) was found within so many looks.
+    /// The move as edits of the trunk's <c>at</c> and of its <c>line</c>, whichever it has, titled such as "move B 6 mm toward
+    /// 120 deg"; null where the finding is about no trunk with a place in the file that may be moved and from which tape readings
+    /// place no other, or no move of up to 60 mm (3 in) was found within so many looks.
     /// </returns>
     /// <exception cref="OperationCanceledException">The search was ended.</exception>
     public static Remedy? Find(CheckContext context, Finding finding, int looks, CancellationToken cancellation)
@@ -79,12 +79,16 @@ public static class SmallestMove
         return null;
     }
 
-    private static List<TrunkState> Movable(CheckContext context, Finding finding) =>
-    [
-        .. context.State.Standing
-            .Where(trunk => trunk.Trunk.At is not null && finding.Trunks.Contains(trunk.Name) && !context.Planting.IsFixed(trunk.Trunk))
-            .OrderBy(trunk => trunk.Name, StringComparer.Ordinal),
-    ];
+    private static List<TrunkState> Movable(CheckContext context, Finding finding)
+    {
+        var ties = TapeTies.Of(context);
+        return
+        [
+            .. context.State.Standing
+                .Where(trunk => trunk.Trunk.At is not null && finding.Trunks.Contains(trunk.Name) && !context.Planting.IsFixed(trunk.Trunk) && !ties.Contains(trunk.Name))
+                .OrderBy(trunk => trunk.Name, StringComparer.Ordinal),
+        ];
+    }
 
     private static IRule? Rule(CheckDescription check)
     {
@@ -135,20 +139,15 @@ public static class SmallestMove
             .ThenBy(offset => Bearing.Of(offset.Right, offset.Back).Degrees);
     }
 
-    /// <summary>The planting as it is once a trunk stands elsewhere; trunks that tape readings place from it move too.</summary>
+    /// <summary>The planting as it is once a trunk stands elsewhere, its run with it; a trunk without a place may have one by tape readings then.</summary>
     private static CheckContext Moved(CheckContext context, Trunk trunk, PlanPoint place)
     {
-        if (context.Planting.Tapes.IsEmpty)
-        {
-            var state = context.State with { Trunks = [.. context.State.Trunks.Select(state => ReferenceEquals(state.Trunk, trunk) ? state with { Place = place } : state)] };
-            return new CheckContext(context.Planting, state, context.Origins, context.Units);
-        }
-
-        var planting = context.Planting with
-        {
-            Trunks = [.. context.Planting.Trunks.Select(other => ReferenceEquals(other, trunk) ? other with { At = new Stated<PlanPoint>(place, other.At!.Value.Origin) } : other)],
-        };
-        return new CheckContext(planting, TapePlacement.Complete(planting.StateOn(context.State.Date)), context.Origins, context.Units);
+        var moved = trunk with { At = new Stated<PlanPoint>(place, trunk.At!.Value.Origin), Line = FootEdits.RunAt(trunk, place) };
+        var planting = context.Planting with { Trunks = [.. context.Planting.Trunks.Select(other => ReferenceEquals(other, trunk) ? moved : other)] };
+        var state = planting.Tapes.IsEmpty
+            ? context.State with { Planting = planting, Trunks = [.. context.State.Trunks.Select(state => ReferenceEquals(state.Trunk, trunk) ? state with { Trunk = moved, Place = place } : state)] }
+            : TapePlacement.Complete(planting.StateOn(context.State.Date));
+        return new CheckContext(planting, state, context.Origins, context.Units);
     }
 
     private static Remedy Remedy(CheckContext context, Trunk trunk, PlanPoint from, PlanPoint place)
@@ -158,6 +157,6 @@ public static class SmallestMove
         var said = context.Units == UnitSystem.Inch ? $"{LengthWording.Say(distance.Inches, 2)} in" : $"{LengthWording.Say(distance.Millimetres, 1)} mm";
         return new(
             string.Create(CultureInfo.InvariantCulture, $"move {Wording.Name(trunk.Name)} {said} toward {bearing:0} deg"),
-            [new TextEdit(context.Origins.Locate(trunk.At!.Value.Origin), PlaceWording.Say(place, context.Units))]);
+            FootEdits.Of(context, trunk, place));
     }
 }
