@@ -17,11 +17,11 @@ public static class TrunkPlacing
 {
     private const double SteepestLean = 85;
 
-    /// <summary>Moves a trunk's foot.</summary>
+    /// <summary>Moves a trunk's foot; a run that is written out goes with it.</summary>
     /// <param name="assessment">The file.</param>
     /// <param name="name">The trunk.</param>
     /// <param name="to">Where to.</param>
-    /// <returns>The edit of its <c>at</c>; a refusal where it has none, or may not be moved.</returns>
+    /// <returns>The edits of its <c>at</c> and its <c>line</c>, whichever it has; a refusal where it has no place of its own, may not be moved, or tape readings place others from it.</returns>
     public static Placement Move(Assessment assessment, string name, PlanPoint to)
     {
         ArgumentNullException.ThrowIfNull(assessment);
@@ -47,11 +47,16 @@ public static class TrunkPlacing
                 : $"{name} is placed by tape readings: change those, or write at into its line.");
         }
 
+        var context = assessment.ToContext();
+        if (TapeTies.WhyNotMoved(context, name, $"so {name} stays where it is") is { } why)
+        {
+            return Placement.Refuse(why);
+        }
+
         var place = new PlanPoint(HandStep.Nearest(to.X, assessment.Units), HandStep.Nearest(to.Y, assessment.Units));
-        var said = PlaceWording.Say(place, assessment.Units);
         return new(
-            place == at.Value ? [] : [new TextEdit(assessment.Origins.Locate(at.Origin), said)],
-            $"{name} {said}",
+            place == at.Value ? [] : FootEdits.Of(context, trunk.Trunk, place),
+            $"{name} {PlaceWording.Say(place, assessment.Units)}",
             IsRefused: false,
             new(place.X, place.Y, Length.Zero));
     }
