@@ -73,9 +73,42 @@ internal static class PlaceSearch
         }
 
         return new(
-            new() { Readings = [], Place = trunk, SumOfSquares = fit.SumOfSquares, Spare = fit.Spare, Places = fit.Places },
+            new() { Readings = [], Place = trunk, SumOfSquares = fit.SumOfSquares, Spare = fit.Spare, Places = TurnedBack(fit, trunk, (solved.Places[2 * trunk], solved.Places[(2 * trunk) + 1])) },
             fit,
             own.Count(reading => IsOff(solved, reading)));
+    }
+
+    /// <summary>Where all stand: where they may turn about the only known trunk that is left, so that the one that is sought comes nearest to where the file puts it.</summary>
+    private static double[] TurnedBack(SolvedNetwork fit, int trunk, (double X, double Y) stated)
+    {
+        var network = fit.Network;
+        int[] left = [.. network.Readings.SelectMany(reading => new[] { reading.From, reading.To }).Where(one => network.IsKnown[one]).Distinct()];
+        if (left is not [var pivot])
+        {
+            return fit.Places;
+        }
+
+        var (aboutX, aboutY) = (fit.Places[2 * pivot], fit.Places[(2 * pivot) + 1]);
+        var (fromX, fromY) = (fit.Places[2 * trunk] - aboutX, fit.Places[(2 * trunk) + 1] - aboutY);
+        var (toX, toY) = (stated.X - aboutX, stated.Y - aboutY);
+        var product = Math.Sqrt(((fromX * fromX) + (fromY * fromY)) * ((toX * toX) + (toY * toY)));
+        if (product == 0)
+        {
+            return fit.Places;
+        }
+
+        var (cosine, sine) = (((fromX * toX) + (fromY * toY)) / product, ((fromX * toY) - (fromY * toX)) / product);
+        double[] places = [.. fit.Places];
+        for (var one = 0; one < network.Count; one++)
+        {
+            if (!network.IsKnown[one])
+            {
+                var (x, y) = (places[2 * one] - aboutX, places[(2 * one) + 1] - aboutY);
+                (places[2 * one], places[(2 * one) + 1]) = (aboutX + (x * cosine) - (y * sine), aboutY + (x * sine) + (y * cosine));
+            }
+        }
+
+        return places;
     }
 
     private static bool IsExplained(SolvedNetwork solved, NetworkReading[] between, MisplacedTrunk one)
