@@ -120,11 +120,11 @@ internal sealed class Misfit : IRule
     private static bool HasReadingsBetween(CheckContext context, TapeAgreement agreement, MisplacedPlace place, double limit) =>
         agreement.BetweenPlaces.Any(one => IsOff(context, one, limit) && Ends(context, one).Contains(place.Trunk, StringComparer.Ordinal));
 
-    /// <summary>Places of which one is wrong, where no reading may be off instead and no reading between them says so.</summary>
+    /// <summary>Places of which one is wrong, where no reading may be off instead and no reading between them says so. Where one of them is within the limit, that may be the one, and nothing is told.</summary>
     private IEnumerable<Finding> OneOfPlaces(CheckContext context, TapeAgreement agreement, double limit)
     {
-        MisplacedPlace[] unsure = [.. agreement.Misplaced.Where(place => !place.IsSure && IsOff(place, limit))];
-        return unsure.Length == 0 || agreement.InDoubt.Any(row => !row.OrPlaceOf.IsEmpty) || unsure.Any(place => HasReadingsBetween(context, agreement, place, limit))
+        MisplacedPlace[] unsure = [.. agreement.Misplaced.Where(place => !place.IsSure)];
+        return unsure.Length == 0 || unsure.Any(place => !IsOff(place, limit)) || agreement.InDoubt.Any(row => !row.OrPlaceOf.IsEmpty) || unsure.Any(place => HasReadingsBetween(context, agreement, place, limit))
             ? []
             : [Elsewhere(context, unsure, limit)];
     }

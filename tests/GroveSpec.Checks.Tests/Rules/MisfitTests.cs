@@ -21,6 +21,25 @@ public sealed class MisfitTests
     // From (0, 0) to (300, 400) it is 500 mm.
     private const string Two = "trunk A at 0, 0 mm diameter 20 mm\ntrunk B at 300, 400 mm diameter 10 mm\n";
 
+    // Read while B stood at 100, 0; the file puts it 15 mm farther from A, to which it was not read.
+    private const string Apart = """
+        trunk A at -100, 0 mm
+        trunk B at 115, 0 mm
+        trunk C
+        trunk D
+        trunk E
+        tape A to C 176.92 mm
+        tape A to D 114.02 mm
+        tape A to E 264.01 mm
+        tape B to C 152.64 mm
+        tape B to D 158.11 mm
+        tape B to E 117.05 mm
+        tape C to D 225.61 mm
+        tape C to E 268.33 mm
+        tape D to E 171.17 mm
+
+        """;
+
     [Theory]
     [InlineData("502 mm", false)]
     [InlineData("502.000001 mm", true)]
@@ -177,6 +196,54 @@ public sealed class MisfitTests
         Assert.Equal(15, finding.Measured!.Value, 0.2);
         Check.Expect("misfit", Read + "tolerance misfit 16 mm\n");
         Assert.StartsWith("2 tape readings disagree with the place of B: ", Only(Check.Of(Read + "tape A to B 400.50 mm\ntape B to C 234.09 mm\n")).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_two_places_that_are_wrongly_apart_it_is_said_that_one_is_wrong()
+    {
+        var assessment = Check.Of(Apart);
+        var finding = Only(assessment);
+        Assert.Equal("The tape readings agree with each other and not with the places of A and B: one of these is wrong, by up to 15 mm. Measure them again, and mend the \"at\" that is wrong.", finding.Message);
+        Assert.Equal((Severity.Warning, 2.0, "mm"), (finding.Severity, finding.Limit, finding.Unit));
+        Assert.Equal(15, finding.Measured!.Value, 0.1);
+        Assert.Equal(["A", "B", "C", "D", "E"], finding.Trunks);
+        Assert.Equal("176.92 mm", assessment.Tree.Text.Slice(finding.Place.Span));
+        Assert.Equal(["at -100, 0 mm", "at 115, 0 mm"], finding.Related.Select(place => assessment.Tree.Text.Slice(place.Place.Span)));
+        Assert.Contains("one of these is wrong, by up to 0.59 in.", Check.Message("misfit", Apart, UnitSystem.Inch), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("14.9 mm", true)]
+    [InlineData("15.1 mm", false)]
+    public void A_tolerance_lets_two_places_stand_that_are_wrongly_apart(string tolerance, bool isTold) =>
+        Check.Expect("misfit", $"{Apart}tolerance misfit {tolerance}\n", isTold ? ["A B C D E"] : []);
+
+    [Theory]
+    [InlineData("14.9 mm", true)]
+    [InlineData("15.1 mm", false)]
+    [InlineData("22 mm", false)]
+    public void Where_one_of_the_two_may_be_wrong_by_no_more_than_the_tolerance_the_other_is_not_blamed(string tolerance, bool isTold)
+    {
+        // It is A, by 15 mm to the left. If it were B, all would turn about A until C is 280 mm from F again, and B would be off by more.
+        var source = Apart.Replace("at -100,", "at -115,", StringComparison.Ordinal).Replace("at 115,", "at 100,", StringComparison.Ordinal) + "trunk F at 300, 130 mm\ntape C to F 280 mm\n";
+        Check.Expect("misfit", $"{source}tolerance misfit {tolerance}\n", isTold ? ["A B C D E"] : []);
+    }
+
+    [Fact]
+    public void Two_places_of_which_one_is_wrong_can_be_accepted()
+    {
+        const string Accept = "accept misfit A B C D E because \"the stone between A and B was moved\"\n";
+        var accepted = Check.Of(Apart + Accept);
+        Assert.DoesNotContain(accepted.Findings, finding => finding.Check.Name is "misfit" or "broken-check");
+        Assert.StartsWith("The tape readings agree with each other and not with the places of A and B", Assert.Single(accepted.Accepted, finding => finding.Check.Name == "misfit").Message, StringComparison.Ordinal);
+
+        // The acceptance that is offered is that one, and one of fewer trunks is none.
+        var remedy = Assert.Single(Only(Check.Of(Apart)).Remedies);
+        Assert.Contains("accept misfit A B C D E because", Assert.Single(remedy.Edits).NewText, StringComparison.Ordinal);
+        Check.Expect("misfit", Apart + "accept misfit A B because \"the stone between A and B was moved\"\n", "A B C D E");
+
+        // Once the place is mended, nothing is left to accept.
+        Assert.Contains(Check.Of(Apart.Replace("at 115,", "at 100,", StringComparison.Ordinal) + Accept).Findings, finding => finding.Check.Name == "stale-accept");
     }
 
     [Fact]
