@@ -120,7 +120,8 @@ public static class SurveyWords
         told.AddRange(survey.Misplaced.Select(place => Misplaced(place, units)));
 
         told.AddRange(survey.Freedoms.Select(Free));
-        if (survey.Freedoms.Any(freedom => freedom.Kind == SurveyFreedomKind.Axes) && !survey.Trunks.Any(trunk => trunk.CanBeWritten) && survey.Trunks.Any(trunk => trunk.Kind == SurveyedPlaceKind.InChosenAxes))
+        var free = survey.Freedoms.Select(freedom => freedom.Kind).ToHashSet();
+        if (free.Contains(SurveyFreedomKind.Axes) && !survey.Trunks.Any(trunk => trunk.CanBeWritten) && survey.Trunks.Any(trunk => trunk.Kind == SurveyedPlaceKind.InChosenAxes))
         {
             told.Add("Of the places in chosen axes only the origin is sure, and with it alone the rest could not be written later: nothing is written.");
         }
@@ -137,8 +138,8 @@ public static class SurveyWords
 
         if (survey.Next is not null || (Sought(survey).Any() && survey.Misplaced.IsEmpty))
         {
-            var isOnEitherSide = survey.Next is null or { Reason: NextReadingReason.Check or NextReadingReason.Narrow } && survey.Freedoms.Any(freedom => freedom.Kind == SurveyFreedomKind.Mirror);
-            var canMove = survey.Next is null && survey.Freedoms.Any(freedom => freedom.Kind == SurveyFreedomKind.Motion);
+            var isOnEitherSide = survey.Next is null or { Reason: NextReadingReason.Check or NextReadingReason.Narrow } && free.Contains(SurveyFreedomKind.Mirror);
+            var canMove = survey.Next is null && free.Contains(SurveyFreedomKind.Motion);
             if (canMove)
             {
                 told.Add("No reading among these trunks would hold what can still move: they stand in one line. Read to one that stands aside of it, or give the trunk an \"at\".");
