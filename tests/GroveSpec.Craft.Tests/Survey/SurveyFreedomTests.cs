@@ -1,0 +1,69 @@
+using GroveSpec.Craft.Survey;
+using GroveSpec.Model.Quantities;
+using Xunit;
+
+namespace GroveSpec.Craft.Tests.Survey;
+
+/// <summary>What readings leave free.</summary>
+public sealed class SurveyFreedomTests
+{
+    [Fact]
+    public void Marks_nearly_on_one_line_leave_two_places_although_there_are_three()
+    {
+        var trunk = new SurveyedLayout([(-100, 0), (0, 0.01), (100, 0), (30, 80)], 3).Read(3, 0).Read(3, 1).Read(3, 2).Survey().Trunks[3];
+        Assert.Equal(SurveyedPlaceKind.OneOfTwo, trunk.Kind);
+    }
+
+    [Fact]
+    public void Without_a_known_place_axes_are_chosen_and_that_is_said()
+    {
+        var survey = new SurveyedLayout([(40, 60), (140, 60), (90, 10), (20, -40), (130, -50)], 0).ReadAllPairs().Survey();
+        Assert.Equal(SurveyFreedomKind.Axes, Assert.Single(survey.Freedoms).Kind);
+        Assert.All(survey.Trunks, trunk => Assert.Equal((SurveyedPlaceKind.InChosenAxes, true), (trunk.Kind, trunk.CanBeWritten)));
+        Assert.Equal(PlanPoint.Origin, survey.Trunks[0].Place);
+        Assert.Equal(PlanPoint.FromMillimetres(100, 0), survey.Trunks[1].Place);
+        Assert.True(survey.Trunks[2].Place!.Value.DistanceTo(PlanPoint.FromMillimetres(50, 50)) < Length.FromMillimetres(0.001));
+    }
+
+    [Fact]
+    public void About_one_known_place_the_whole_can_turn_and_nothing_is_to_be_written()
+    {
+        var survey = new SurveyedLayout([(40, 60), (140, 60), (90, 10), (20, -40)], 1).ReadAllPairs().Survey();
+        var freedom = Assert.Single(survey.Freedoms);
+        Assert.Equal((SurveyFreedomKind.Turn, "T0"), (freedom.Kind, freedom.About));
+        Assert.Equal(["T1", "T2", "T3"], freedom.Trunks);
+        Assert.DoesNotContain(survey.Trunks, trunk => trunk.CanBeWritten);
+        Assert.Equal(PlanPoint.FromMillimetres(140, 60), survey.Trunks[1].Place);
+    }
+
+    [Fact]
+    public void On_two_known_places_the_whole_can_be_turned_over()
+    {
+        var survey = new SurveyedLayout([(-80, 0), (90, 10), (20, 70), (-40, 55), (10, 120)], 2).ReadAllPairs().Survey();
+        Assert.Equal(SurveyFreedomKind.Mirror, Assert.Single(survey.Freedoms).Kind);
+        Assert.Equal(["T2", "T3", "T4"], survey.Freedoms[0].Trunks);
+    }
+
+    [Fact]
+    public void Trunks_that_hang_together_but_on_nothing_known_are_named()
+    {
+        var read = new SurveyedLayout([(-80, 0), (90, 10), (20, 70), (200, 55), (230, 120), (260, 60)], 3).Read(3, 4).Read(4, 5).Read(3, 5);
+        var survey = read.Survey();
+        Assert.Equal(SurveyFreedomKind.Apart, Assert.Single(survey.Freedoms).Kind);
+        Assert.Equal(NextReadingReason.Tie, survey.Next!.Reason);
+        Assert.Null(survey.Trunks[3].Place);
+    }
+
+    [Fact]
+    public void Trunks_apart_are_surveyed_for_themselves_in_axes_of_their_own()
+    {
+        var read = new SurveyedLayout([(-80, 0), (90, 10), (20, 70), (200, 55), (230, 120), (260, 60)], 3).Read(3, 4).Read(4, 5).Read(3, 5);
+        var state = read.State();
+        var part = TapeSurvey.OfApart(state, TapeSurvey.Of(state).Freedoms[0]);
+        Assert.Equal(["T3", "T4", "T5"], part.Trunks.Select(trunk => trunk.Name));
+        Assert.All(part.Trunks, trunk => Assert.Equal(SurveyedPlaceKind.InChosenAxes, trunk.Kind));
+
+        // By Pythagoras from the layout: (60, 5).
+        Assert.Equal(Math.Sqrt(3625), part.Trunks[0].Place!.Value.DistanceTo(part.Trunks[2].Place!.Value).Millimetres, 0.001);
+    }
+}
