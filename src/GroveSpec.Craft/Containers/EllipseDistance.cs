@@ -3,8 +3,11 @@ namespace GroveSpec.Craft.Containers;
 /// <summary>The shortest distance to an ellipse about the origin.</summary>
 internal static class EllipseDistance
 {
+    private const int MostSteps = 20;
+    private const double LastDigits = 1e-15;
+
     /// <summary>
-    /// The distance, positive inside. The foot of the perpendicular is found by bisection on the one root of
+    /// The distance, positive inside. The foot of the perpendicular is found by Newton's steps and then bisection on the one root of
     /// (r₀z₀/(s+r₀))² + (z₁/(s+1))² = 1, after D. Eberly, "Distance from a Point to an Ellipse" (the equation from memory):
     /// it converges for every place, the centre and the axes included.
     /// </summary>
@@ -63,8 +66,33 @@ internal static class EllipseDistance
     private static double Root(double ratio, double z0, double z1, double level)
     {
         var scaled = ratio * z0;
+        double Value(double at) => Square(scaled / (at + ratio)) + Square(z1 / (at + 1)) - 1;
         var low = z1 - 1;
         var high = level < 0 ? 0 : Math.Sqrt((scaled * scaled) + (z1 * z1)) - 1;
+
+        // The value falls and is bent upward, so Newton's steps from below come near the root and never beyond it but by rounding.
+        for (var round = 0; round < MostSteps; round++)
+        {
+            double toLong = low + ratio, toShort = low + 1, one = Square(scaled / toLong), other = Square(z1 / toShort);
+            var next = low + ((one + other - 1) / (2 * ((one / toLong) + (other / toShort))));
+            if (!(next > low && next < high))
+            {
+                break;
+            }
+
+            low = next;
+        }
+
+        // What is left is a few of the last digits, unless the steps were too short.
+        for (var width = Math.Max(1, Math.Abs(low)) * LastDigits; low + width < high; width *= 2)
+        {
+            if (Value(low + width) < 0)
+            {
+                high = low + width;
+                break;
+            }
+        }
+
         for (var round = 0; round < 200; round++)
         {
             var middle = (low + high) / 2;
@@ -73,7 +101,7 @@ internal static class EllipseDistance
                 break;
             }
 
-            var value = Square(scaled / (middle + ratio)) + Square(z1 / (middle + 1)) - 1;
+            var value = Value(middle);
             if (value > 0)
             {
                 low = middle;
