@@ -1,3 +1,6 @@
+using System.Numerics;
+using GroveSpec.Craft.Composition;
+
 namespace GroveSpec.Craft.Ground;
 
 /// <content>Trunks that stand in a heap, of which only some count as neighbours.</content>
@@ -24,12 +27,6 @@ public sealed partial class GroundStand
     private bool IsInHeap()
     {
         double diameter = sections[Newcomer].Diameter.Nanometres + 1;
-        var inside = 0;
-        foreach (var square in squares)
-        {
-            inside += square <= diameter * diameter * (1 + 1e-9) ? 1 : 0;
-        }
-
-        return inside > MostNeighbours;
+        return BitOperations.PopCount(PlanPairs.AtMost(squares, diameter * diameter * (1 + 1e-9))) > MostNeighbours;
     }
 }

@@ -1,3 +1,4 @@
+using System.Numerics;
 using GroveSpec.Craft.Composition;
 using GroveSpec.Model.Quantities;
 
@@ -24,7 +25,8 @@ public sealed partial class GroundStand
     private readonly double[] squares;
     private readonly double[] nearest;
     private readonly int[] byNearest;
-    private readonly double[] gaps;
+    private readonly double[] nearestNow;
+    private readonly double[] shorter;
     private readonly (int First, int Second, double Square, bool IsOpen)[] pairs;
     private readonly bool[] isAlive;
     private readonly bool[] isOpenNow;
@@ -55,7 +57,8 @@ public sealed partial class GroundStand
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(others.Count, MostTrunks);
         Count = others.Count + 1;
         Newcomer = newcomer;
-        (x, y, squares, nearest, gaps) = (new double[Count], new double[Count], new double[Count], new double[Count], new double[Count]);
+        (x, y, squares, nearest) = (new double[EvenCount], new double[EvenCount], new double[EvenCount], new double[EvenCount]);
+        (nearestNow, shorter) = (new double[EvenCount], new double[Count]);
         (sections, sorted, own, isOwnOpen, counts) = (new TrunkSection[Count], new int[Count], new int[Count], new bool[Count], new int[Count]);
         (lists, isListedOpen) = (new int[Count * Count], new bool[Count * Count]);
         for (var index = 0; index < others.Count; index++)
@@ -64,6 +67,11 @@ public sealed partial class GroundStand
         }
 
         Put(newcomer, new TrunkSection(PlanPoint.Origin, diameter));
+        if (EvenCount > Count)
+        {
+            (x[Count], y[Count], nearest[Count]) = (double.NaN, double.NaN, double.NaN);
+        }
+
         for (var index = 0; index < Count; index++)
         {
             nearest[index] = double.PositiveInfinity;
@@ -101,13 +109,13 @@ public sealed partial class GroundStand
     internal ReadOnlySpan<TrunkSection> Sections => sections;
 
     /// <summary>The places to the right in nanometres, exact.</summary>
-    internal ReadOnlySpan<double> X => x;
+    internal ReadOnlySpan<double> X => x.AsSpan(0, Count);
 
     /// <summary>The places to the back in nanometres, exact.</summary>
-    internal ReadOnlySpan<double> Y => y;
+    internal ReadOnlySpan<double> Y => y.AsSpan(0, Count);
 
     /// <summary>The square of each trunk's distance from the newcomer in square nanometres, rounded to 53 bits.</summary>
-    internal ReadOnlySpan<double> Squares => squares;
+    internal ReadOnlySpan<double> Squares => squares.AsSpan(0, Count);
 
     /// <summary>The least of <see cref="Squares"/>; infinite where it stands alone.</summary>
     internal double NearestSquare { get; private set; }
@@ -131,29 +139,17 @@ public sealed partial class GroundStand
     {
         sections[Newcomer] = sections[Newcomer] with { Centre = place };
         (x[Newcomer], y[Newcomer]) = (place.X.Nanometres, place.Y.Nanometres);
+        PlanPairs.Squares(x, y, x[Newcomer], y[Newcomer], squares);
         squares[Newcomer] = double.PositiveInfinity;
-        NearestSquare = double.PositiveInfinity;
-        for (var index = 0; index < squares.Length; index++)
-        {
-            if (index != Newcomer)
-            {
-                double dx = x[index] - x[Newcomer], dy = y[index] - y[Newcomer];
-                squares[index] = (dx * dx) + (dy * dy);
-                NearestSquare = Math.Min(NearestSquare, squares[index]);
-            }
-        }
-
+        NearestSquare = PlanPairs.Nearer(nearest, squares, nearestNow);
         reachSquare = ReachesAnyDistance ? double.PositiveInfinity : 6.25 * MedianSquare();
 
         // As StandingTrunks does: a hair more is searched, and compared again.
         var searchSquare = reachSquare * (1 + 1e-9);
         alreadySorted = 0;
-        for (var index = 0; index < squares.Length; index++)
+        for (var near = PlanPairs.AtMost(squares, searchSquare) & ~(1UL << Newcomer); near != 0; near &= near - 1)
         {
-            if (index != Newcomer && squares[index] <= searchSquare)
-            {
-                Sort(index);
-            }
+            Sort(BitOperations.TrailingZeroCount(near));
         }
 
         if (Count > MostNeighbours + 1 && (isHeap || fullFrom <= searchSquare || alreadySorted > MostNeighbours || IsInHeap()))
@@ -241,6 +237,9 @@ public sealed partial class GroundStand
     /// <summary>With the newcomer the median is at most that of the others and one gap without end; among six others any distance is reached without it.</summary>
     private double MostReachSquare => Count <= StandingTrunks.ReachMattersFrom ? double.PositiveInfinity : 6.25 * nearest[byNearest[(Count - 1) / 2]] * (1 + 1e-9);
 
+    /// <summary>As many places as pairs of trunks side by side take.</summary>
+    private int EvenCount => Count + (Count & 1);
+
     private int Behind(int index) => index < Newcomer ? index : index + 1;
 
     private void Put(int index, TrunkSection section)
@@ -249,29 +248,47 @@ public sealed partial class GroundStand
         (x[index], y[index]) = (section.Centre.X.Nanometres, section.Centre.Y.Nanometres);
     }
 
-    /// <summary>The lower middle of the gaps from each trunk to its nearest; those of the others are nearly in order already.</summary>
+    /// <summary>
+    /// The lower middle of the gaps from each trunk to its nearest. Those that the newcomer shortens are put in order with its own, and met with the rest, which are in order
+    /// already.
+    /// </summary>
     private double MedianSquare()
     {
         var count = 0;
-        foreach (var index in byNearest)
+        var shortened = PlanPairs.Shorter(nearestNow, nearest);
+        Insert(NearestSquare, count++);
+        for (var rest = shortened; rest != 0; rest &= rest - 1)
         {
-            Insert(Math.Min(nearest[index], squares[index]), count++);
+            Insert(nearestNow[BitOperations.TrailingZeroCount(rest)], count++);
         }
 
-        Insert(NearestSquare, count);
-        return gaps[(Count - 1) / 2];
+        var (next, old) = (0, 0);
+        for (var left = (Count - 1) / 2; ; left--)
+        {
+            while (old < byNearest.Length && (shortened >> byNearest[old] & 1) != 0)
+            {
+                old++;
+            }
+
+            var isNew = next < count && (old == byNearest.Length || shorter[next] <= nearest[byNearest[old]]);
+            var least = isNew ? shorter[next++] : nearest[byNearest[old++]];
+            if (left == 0)
+            {
+                return least;
+            }
+        }
     }
 
     private void Insert(double gap, int count)
     {
         var slot = count;
-        while (slot > 0 && gaps[slot - 1] > gap)
+        while (slot > 0 && shorter[slot - 1] > gap)
         {
-            gaps[slot] = gaps[slot - 1];
+            shorter[slot] = shorter[slot - 1];
             slot--;
         }
 
-        gaps[slot] = gap;
+        shorter[slot] = gap;
     }
 
     private void Sort(int index)

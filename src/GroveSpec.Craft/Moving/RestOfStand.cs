@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using GroveSpec.Craft.Composition;
 
 namespace GroveSpec.Craft.Moving;
 

@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
-namespace GroveSpec.Craft.Moving;
+namespace GroveSpec.Craft.Composition;
 
 /// <summary>
 /// Pairs of trunks as seen from above, two others looked at side by side. All arrays have an even number of places, and no
@@ -56,6 +56,21 @@ internal static class PlanPairs
         }
 
         return Math.Min(least[0], least[1]);
+    }
+
+    /// <summary>The places at which one square is less than another.</summary>
+    /// <param name="one">Some squares.</param>
+    /// <param name="other">As many others.</param>
+    /// <returns>The places, as a set of bits.</returns>
+    public static ulong Shorter(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
+    {
+        var places = 0UL;
+        for (var place = 0; place < one.Length; place += 2)
+        {
+            places |= (ulong)Vector128.LessThan(Vector128.Create(one[place..]), Vector128.Create(other[place..])).ExtractMostSignificantBits() << place;
+        }
+
+        return places;
     }
 
     /// <summary>The places of squares that are less than one.</summary>
