@@ -62,18 +62,16 @@ public static class FreeGround
         var newcomer = Newcomer.Of(context, wish);
         var ground = new GroundCase(context, newcomer);
         var bounds = new GroundBounds(ground);
+        var inParts = sideBySide ?? SideBySide.OneAfterAnother;
         var judges = new GroundJudge[sideBySide is null ? 1 : MostJudges];
-        for (var part = 0; part < judges.Length; part++)
-        {
-            judges[part] = new(ground);
-        }
-
+        judges[0] = new(ground);
+        sideBySide?.Invoke(MostJudges - 1, part => judges[part + 1] = judges[0].Another());
         var takers = new GroundTakers();
         GroundTest[] tests = [.. judges.Select(judge => new GroundTest(judge, bounds, takers))];
         var step = StepFor(bounds, context.Units, judges[0].IsSlow ? PlacesLookedAtInAHeap : PlacesLookedAt);
-        var lattice = GroundLattice.Of(bounds.Least, bounds.Greatest, step, tests, sideBySide ?? InTurn, cancellation);
-        var outline = GroundOutline.Of(lattice, tests, sideBySide ?? InTurn, cancellation);
-        search = new SpotSearch(context, ground, bounds, judges[0], tests[0], lattice);
+        var lattice = GroundLattice.Of(bounds.Least, bounds.Greatest, step, tests, inParts, cancellation);
+        var outline = GroundOutline.Of(lattice, tests, inParts, cancellation);
+        search = new SpotSearch(context, ground, bounds, judges, tests[0], lattice, inParts);
         return new GroundAnswer
         {
             Trunk = newcomer,
@@ -87,14 +85,6 @@ public static class FreeGround
             LineLimit = Checker.LimitOf(context, "three-in-line"),
             Notes = [.. GroundNotes.Of(context, wish, newcomer)],
         };
-    }
-
-    private static void InTurn(int count, Action<int> work)
-    {
-        for (var number = 0; number < count; number++)
-        {
-            work(number);
-        }
     }
 
     /// <summary>Whole hand's steps, so many that the places are no more than can be looked at in a moment.</summary>

@@ -10,6 +10,7 @@ internal sealed class GroundCase
 {
     private readonly CheckContext context;
     private readonly int replaced;
+    private readonly Lazy<ImmutableArray<Finding>> found;
 
     /// <summary>Puts a newcomer to a planting.</summary>
     /// <param name="context">The planting.</param>
@@ -23,6 +24,7 @@ internal sealed class GroundCase
         Others = Without.Standing;
         Slot = Others.Trunks.Count(trunk => string.CompareOrdinal(trunk.Name, newcomer.Name) < 0);
         Trunks = Others.Trunks.Insert(Slot, Newcomer);
+        found = new(() => [.. Checker.Composition(Without, CancellationToken.None)]);
     }
 
     /// <summary>The newcomer, standing.</summary>
@@ -30,6 +32,9 @@ internal sealed class GroundCase
 
     /// <summary>The planting without it.</summary>
     public CheckContext Without { get; }
+
+    /// <summary>What is found without it.</summary>
+    public ImmutableArray<Finding> Found => found.Value;
 
     /// <summary>The others that stand and have a place.</summary>
     public StandingTrunks Others { get; }

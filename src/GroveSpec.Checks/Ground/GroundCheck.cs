@@ -49,5 +49,5 @@ internal sealed class GroundCheck
     /// <summary>Whether a finding takes ground.</summary>
     /// <param name="trunks">Its trunks as a set.</param>
     /// <returns>True when it is neither there already nor let stand.</returns>
-    public bool Takes(ulong trunks) => !allowed.Contains(trunks);
+    public bool Takes(ulong trunks) => (trunks & ~AllowedTrunks) != 0 || !allowed.Contains(trunks);
 }

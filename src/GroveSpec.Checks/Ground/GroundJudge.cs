@@ -55,6 +55,11 @@ internal sealed class GroundJudge
     /// <summary>Lays out a planting.</summary>
     /// <param name="ground">The planting and the newcomer; at most <see cref="GroundStand.MostTrunks"/> stand with it.</param>
     public GroundJudge(GroundCase ground)
+        : this(ground, null)
+    {
+    }
+
+    private GroundJudge(GroundCase ground, GroundJudge? other)
     {
         this.ground = ground;
         var context = ground.Without;
@@ -62,7 +67,7 @@ internal sealed class GroundJudge
         checks = [.. Names.Select(name => new GroundCheck(context, limits, name, ground.SetOf))];
         (line, even, evenInView, twinDiameters, twinHeights, hidden) = (checks[0], checks[1], checks[2], checks[3], checks[4], checks[5]);
         (reversed, level, centred, touching, nearRim, offContainer) = (checks[6], checks[7], checks[8], checks[9], checks[10], checks[11]);
-        foreach (var finding in Checker.Composition(context, CancellationToken.None))
+        foreach (var finding in ground.Found)
         {
             if (Array.Find(checks, check => check.Description == finding.Check) is { } check && ground.SetOf(finding.Trunks) is { } trunks)
             {
@@ -76,10 +81,10 @@ internal sealed class GroundJudge
         (rods, gaps) = (new(stand, line.Limit), new(stand, even.Limit));
         diameters = new(stand, [.. ground.Trunks.Select(trunk => trunk.Diameter?.Value)], twinDiameters.Limit);
         heights = new(stand, [.. ground.Trunks.Select(trunk => trunk.Height?.Value)], twinHeights.Limit);
-        latentRods = line.IsOn ? [.. rods.OfOthers().Where(rod => line.Takes(rod.Three))] : [];
+        latentRods = other?.latentRods ?? (line.IsOn ? [.. rods.OfOthers().Where(rod => line.Takes(rod.Three))] : []);
         var origin = ground.At(PlanPoint.Origin);
         usualView = ViewAt(ViewFrame.Of(NameOrder.Of(origin.State)));
-        guess = new([.. ground.Trunks.Select((trunk, index) => index == ground.Slot ? trunk with { Place = PlanPoint.Origin } : trunk)], ground.Slot, usualView.Frame, ground.Others.MedianNearestGap * 2.5);
+        guess = new([.. ground.Trunks.Select((trunk, index) => index == ground.Slot ? trunk with { Place = PlanPoint.Origin } : trunk)], ground.Slot, usualView.Frame, ground.Others.MedianNearestGap * 2.5, evenInView.Limit);
         usualWithin = usualView.Frame.IsDistanceAssumed ? usualView.Frame.Distance.Millimetres / 6 * (1 - 1e-12) : double.PositiveInfinity;
 
         // An eye that nobody placed follows the tallest and the farthest trunk, so that even what is seen of the others may change.
@@ -90,6 +95,10 @@ internal sealed class GroundJudge
             && ReferenceEquals(CentredMain.LargestFirst(ground.Trunks).FirstOrDefault(), ground.Newcomer) ? CentredMain.LineOf(origin.View.Frame.From, around) : null;
         (pairs, told, found) = (new ulong[stand.Count + 1], new ulong[stand.Count], new ulong[(stand.Count * stand.Count) + 4]);
     }
+
+    /// <summary>Another judge of the same ground, for another thread, sooner laid out than the first.</summary>
+    /// <returns>The judge.</returns>
+    public GroundJudge Another() => new(ground, this);
 
     /// <summary>Whether places may have to be judged by the checks themselves, which takes a hundred times as long: so many stand in a heap.</summary>
     public bool IsSlow => stand.MayHeap;
@@ -135,6 +144,12 @@ internal sealed class GroundJudge
             _ => null,
         };
     }
+
+    /// <summary>Places between two at which a finding is likely to begin and to end again, and such beside them.</summary>
+    /// <param name="from">A place.</param>
+    /// <param name="to">Another.</param>
+    /// <returns>The places, the nearest to <paramref name="from"/> first.</returns>
+    public IReadOnlyList<PlanPoint> NarrowBetween(PlanPoint from, PlanPoint to) => evenInView.IsOn ? guess.StripsBetween(from, to) : [];
 
     /// <summary>All findings that a newcomer at a place raises, but for those it raises at any place.</summary>
     /// <param name="place">The place.</param>

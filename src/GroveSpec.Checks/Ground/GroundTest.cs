@@ -30,6 +30,14 @@ internal sealed class GroundTest(GroundJudge judge, GroundBounds bounds, GroundT
         return Beyond + 1 + takers.NumberOf(judge.Reason);
     }
 
+    /// <summary>The finding that takes a place.</summary>
+    /// <param name="taker">What <see cref="TakerOf"/> gave.</param>
+    /// <returns>The finding; null for a place that is free, or lies beyond the ground.</returns>
+    public GroundReason? ReasonOf(int taker) => taker > Beyond ? takers[taker - Beyond - 1] : null;
+
     /// <inheritdoc/>
-    public bool? IsLikelyTaken(int taker, PlanPoint place) => taker > Beyond ? judge.IsLikely(takers[taker - Beyond - 1], place) : null;
+    public bool? IsLikelyTaken(int taker, PlanPoint place) => ReasonOf(taker) is { } reason ? judge.IsLikely(reason, place) : null;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<PlanPoint> NarrowBetween(PlanPoint from, PlanPoint to) => judge.NarrowBetween(from, to);
 }

@@ -21,24 +21,26 @@ internal sealed class SpotSearch
     private readonly CheckContext context;
     private readonly GroundCase ground;
     private readonly GroundBounds bounds;
-    private readonly GroundJudge judge;
+    private readonly IReadOnlyList<GroundJudge> judges;
     private readonly GroundTest test;
+    private readonly Action<int, Action<int>> sideBySide;
     private readonly GroundLattice lattice;
     private readonly GroundBalance balance;
-    private readonly Lazy<ImmutableArray<Finding>> before;
+    private readonly Lazy<HashSet<string>> known;
 
     /// <summary>Prepares a search.</summary>
     /// <param name="context">The planting.</param>
     /// <param name="ground">It with the newcomer.</param>
     /// <param name="bounds">Where the ground ends.</param>
-    /// <param name="judge">Tells of findings.</param>
-    /// <param name="test">Tells of free places.</param>
+    /// <param name="judges">Tell of findings, one for each piece of work that may be done beside others.</param>
+    /// <param name="test">Tells what takes a place of the lattice.</param>
     /// <param name="lattice">The places that were looked at.</param>
-    public SpotSearch(CheckContext context, GroundCase ground, GroundBounds bounds, GroundJudge judge, GroundTest test, GroundLattice lattice)
+    /// <param name="sideBySide">Does so many pieces of work, each told its number from 0, at once or one after another.</param>
+    public SpotSearch(CheckContext context, GroundCase ground, GroundBounds bounds, IReadOnlyList<GroundJudge> judges, GroundTest test, GroundLattice lattice, Action<int, Action<int>> sideBySide)
     {
-        (this.context, this.ground, this.bounds, this.judge, this.test, this.lattice) = (context, ground, bounds, judge, test, lattice);
+        (this.context, this.ground, this.bounds, this.judges, this.test, this.lattice, this.sideBySide) = (context, ground, bounds, judges, test, lattice, sideBySide);
         balance = new(ground.Others, Diameter, ground.Without.Outline);
-        before = new(() => [.. Checker.Composition(ground.Without, CancellationToken.None)]);
+        known = new(() => ground.Found.Select(KeyOf).ToHashSet(StringComparer.Ordinal));
     }
 
     private Length Diameter => ground.Newcomer.Diameter?.Value ?? Length.Zero;
@@ -54,18 +56,21 @@ internal sealed class SpotSearch
     /// <returns>The whole answer.</returns>
     public GroundAnswer Complete(GroundAnswer answer, CancellationToken cancellation)
     {
-        var free = FreeSpots(answer, cancellation);
-        var spots = free.Count > 0 ? free : LeastBad(cancellation);
-        var any = spots.Count > 0 ? spots[0].Place : bounds.Least;
+        var best = FreeSpots(answer, cancellation);
+        best = best.Count > 0 ? best : LeastBad(cancellation);
+        var takers = Takers();
+        PlanPoint[] places = best.Count > 0 ? [.. best.Select(spot => spot.Place)] : [bounds.Least];
+        var changes = new Change[places.Length];
+        sideBySide(places.Length, number => changes[number] = ChangeAt(places[number]));
         return answer with
         {
-            Takers = Takers(cancellation),
-            Spots = [.. spots],
-            Anywhere = [.. New(any).Where(finding => ground.IsOfAnyPlace(finding.Check, ground.SetOf(finding.Trunks)!.Value))],
+            Takers = takers,
+            Spots = [.. best.Select((spot, number) => Told(spot, changes[number]))],
+            Anywhere = changes[0].Anywhere,
         };
     }
 
-    private List<GroundSpot> FreeSpots(GroundAnswer answer, CancellationToken cancellation)
+    private List<Candidate> FreeSpots(GroundAnswer answer, CancellationToken cancellation)
     {
         var room = lattice.RoomInSteps();
         var most = room.Max();
@@ -79,40 +84,44 @@ internal sealed class SpotSearch
         var wanted = Math.Min(RoomEnough.Millimetres / step, most * 0.6);
         var candidates = Enumerable.Range(0, room.Length).Where(index => room[index] >= wanted).ToList();
         var every = Math.Max(1, (candidates.Count + MostWeighed - 1) / MostWeighed);
-        var weighed = new List<(PlanPoint Place, double Score)>();
-        for (var index = 0; index < candidates.Count; index += every)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            var place = lattice.PlaceOf(candidates[index] % lattice.Columns, candidates[index] / lattice.Columns);
-            weighed.Add((place, Score(place, Length.FromMillimetres(room[candidates[index]] * step))));
-        }
-
-        var measured = new List<(PlanPoint Place, double Score, PlanPoint Edge, Length Room)>();
-        foreach (var (place, _) in weighed.OrderBy(one => one.Score).ThenBy(one => one.Place.X).ThenBy(one => one.Place.Y).Take(MostMeasured).Concat(Peaks(room)))
-        {
-            if (OutlineReach.Nearest(answer.Outline, place) is var (edge, distance))
+        var weighed = InParts(
+            (candidates.Count + every - 1) / every,
+            (judge, number) =>
             {
-                measured.Add((place, Score(place, distance), edge, distance));
-            }
-        }
+                var index = candidates[number * every];
+                var place = lattice.PlaceOf(index % lattice.Columns, index / lattice.Columns);
+                return (Place: place, Score: Score(judge, place, Length.FromMillimetres(room[index] * step)));
+            },
+            cancellation);
+        PlanPoint[] likely = [.. weighed.OrderBy(one => one.Score).ThenBy(one => one.Place.X).ThenBy(one => one.Place.Y).Take(MostMeasured).Select(one => one.Place), .. Peaks(room)];
+        var measured = InParts(likely.Length, (judge, number) => Measured(answer, judge, likely[number]), cancellation);
 
         // No hand sets a trunk nearer than a step, so a spot with less room is told only where there is no better.
-        var ranked = measured.OrderBy(one => Math.Round(one.Score, 9)).ThenByDescending(one => one.Room).ThenBy(one => one.Place.X).ThenBy(one => one.Place.Y).ToList();
+        var ranked = measured.OfType<Candidate>().OrderBy(one => Math.Round(one.Score, 9)).ThenByDescending(one => one.Room).ThenBy(one => one.Place.X).ThenBy(one => one.Place.Y).ToList();
         var roomy = ranked.Where(one => one.Room >= HandStep.Of(context.Units)).ToList();
-        var spots = new List<GroundSpot>();
-        foreach (var (place, score, edge, distance) in roomy.Count > 0 ? roomy : ranked.Take(1))
-        {
-            if (spots.Count < FreeGround.MostSpots && spots.TrueForAll(spot => spot.Place.DistanceTo(place) >= Apart))
-            {
-                spots.Add(Spot(place, score, edge, distance));
-            }
-        }
+        return FarApart(roomy.Count > 0 ? roomy : ranked.Take(1));
+    }
 
-        return spots;
+    private Candidate? Measured(GroundAnswer answer, GroundJudge judge, PlanPoint place) =>
+        OutlineReach.Nearest(answer.Outline, place) is var (edge, room) ? new(place, Score(judge, place, room), room, edge) : null;
+
+    /// <summary>Works something out for each of some numbers, each part of them with a judge of its own.</summary>
+    private T[] InParts<T>(int count, Func<GroundJudge, int, T> work, CancellationToken cancellation)
+    {
+        var results = new T[count];
+        sideBySide(judges.Count, part =>
+        {
+            for (var number = part; number < count; number += judges.Count)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                results[number] = work(judges[part], number);
+            }
+        });
+        return results;
     }
 
     /// <summary>The places with the most room round them, so that each part of the ground has one to offer.</summary>
-    private IEnumerable<(PlanPoint Place, double Score)> Peaks(double[] room)
+    private IEnumerable<PlanPoint> Peaks(double[] room)
     {
         var taken = new List<PlanPoint>();
         foreach (var index in Enumerable.Range(0, room.Length).Where(index => room[index] > 0).OrderByDescending(index => room[index]).ThenBy(index => index).Take(20 * MostMeasured))
@@ -121,7 +130,7 @@ internal sealed class SpotSearch
             if (taken.TrueForAll(other => other.DistanceTo(place) >= Apart))
             {
                 taken.Add(place);
-                yield return (place, 0);
+                yield return place;
                 if (taken.Count == 2 * FreeGround.MostSpots)
                 {
                     yield break;
@@ -130,28 +139,45 @@ internal sealed class SpotSearch
         }
     }
 
-    private double Score(PlanPoint place, Length room) =>
+    private double Score(GroundJudge judge, PlanPoint place, Length room) =>
         Math.Max(0, (RoomEnough - room) / RoomEnough)
         + ThinningScore.OfEvenness(judge.GapEvenness(place))
         + (ThinningScore.SoftWeight * balance.Imbalance(place));
 
-    private GroundSpot Spot(PlanPoint place, double score, PlanPoint edge, Length room)
+    /// <summary>The first of some spots, each left out that lies too near one before it.</summary>
+    private List<Candidate> FarApart(IEnumerable<Candidate> ranked)
     {
-        var reason = Beyond(place, edge);
-        var found = New(place);
-        ImmutableArray<Finding> clears = [.. Gone(place)];
-        return new GroundSpot
+        var kept = new List<Candidate>();
+        foreach (var spot in ranked)
         {
-            Place = place,
-            Room = room,
-            NearestEdge = edge,
-            LimitedBy = reason?.Check.Name,
-            LimitedByTrunks = reason is { } limit ? ground.NamesOf(limit.Trunks & ~ground.Own) : [],
-            Score = score,
-            Why = GroundWords.Why(ground, place, edge, room, reason, clears),
-            Raises = [.. found.Where(finding => !ground.IsOfAnyPlace(finding.Check, ground.SetOf(finding.Trunks)!.Value))],
-            Clears = clears,
-            Edits = GroundEdits.Of(context, ground.Newcomer, place),
+            if (kept.TrueForAll(other => other.Place.DistanceTo(spot.Place) >= Apart))
+            {
+                kept.Add(spot);
+                if (kept.Count == FreeGround.MostSpots)
+                {
+                    break;
+                }
+            }
+        }
+
+        return kept;
+    }
+
+    private GroundSpot Told(Candidate spot, Change change)
+    {
+        var beyond = spot.Edge is { } end ? Beyond(spot.Place, end) : null;
+        return new()
+        {
+            Place = spot.Place,
+            Room = spot.Room,
+            NearestEdge = spot.Edge,
+            LimitedBy = beyond?.Check.Name,
+            LimitedByTrunks = beyond is { } limit ? ground.NamesOf(limit.Trunks & ~ground.Own) : [],
+            Score = spot.Score,
+            Why = spot.Edge is { } edge ? GroundWords.Why(ground, spot.Place, edge, spot.Room, beyond, change.Clears) : GroundWords.LeastBad(change.Raises),
+            Raises = change.Raises,
+            Clears = change.Clears,
+            Edits = GroundEdits.Of(context, ground.Newcomer, spot.Place),
         };
     }
 
@@ -162,27 +188,27 @@ internal sealed class SpotSearch
         foreach (var further in (ReadOnlySpan<double>)[0.02, 0.05, 0.2, 1])
         {
             var tried = length > 0 ? PlanPoint.FromMillimetres(edge.X.Millimetres + (x / length * further), edge.Y.Millimetres + (y / length * further)) : edge;
-            if (!judge.IsFree(tried))
+            if (!judges[0].IsFree(tried))
             {
-                return judge.Reason;
+                return judges[0].Reason;
             }
         }
 
         return null;
     }
 
-    /// <summary>Places evenly picked from the ground, so many that they are looked at in a moment.</summary>
-    private List<PlanPoint> Sample()
+    /// <summary>Places of the lattice evenly picked from the ground, so many that they are looked at in a moment.</summary>
+    private List<(int Column, int Row)> Sample()
     {
-        var every = Math.Max(1, (int)Math.Round(Math.Sqrt(lattice.Columns * (double)lattice.Rows / (judge.IsSlow ? MostSampledInAHeap : MostSampled))));
-        var places = new List<PlanPoint>();
+        var every = Math.Max(1, (int)Math.Round(Math.Sqrt(lattice.Columns * (double)lattice.Rows / (judges[0].IsSlow ? MostSampledInAHeap : MostSampled))));
+        var places = new List<(int Column, int Row)>();
         for (var row = every / 2; row < lattice.Rows; row += every)
         {
             for (var column = every / 2; column < lattice.Columns; column += every)
             {
-                if (lattice.PlaceOf(column, row) is var place && bounds.Contains(place))
+                if (bounds.Contains(lattice.PlaceOf(column, row)))
                 {
-                    places.Add(place);
+                    places.Add((column, row));
                 }
             }
         }
@@ -190,70 +216,51 @@ internal sealed class SpotSearch
         return places;
     }
 
-    private ImmutableArray<(string Check, double Share)> Takers(CancellationToken cancellation)
+    private ImmutableArray<(string Check, double Share)> Takers()
     {
         var places = Sample();
-        var taken = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var place in places)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            if (!test.IsFree(place))
-            {
-                taken[judge.Reason.Check.Name] = taken.GetValueOrDefault(judge.Reason.Check.Name) + 1;
-            }
-        }
-
-        return [.. taken.OrderByDescending(one => one.Value).ThenBy(one => one.Key, StringComparer.Ordinal).Select(one => (one.Key, (double)one.Value / places.Count))];
+        return
+        [
+            .. places.Select(place => test.ReasonOf(lattice.TakerOf(place.Column, place.Row))?.Check.Name).OfType<string>()
+                .CountBy(name => name).OrderByDescending(one => one.Value).ThenBy(one => one.Key, StringComparer.Ordinal)
+                .Select(one => (one.Key, (double)one.Value / places.Count)),
+        ];
     }
 
-    private List<GroundSpot> LeastBad(CancellationToken cancellation)
+    private List<Candidate> LeastBad(CancellationToken cancellation)
     {
-        var weighed = new List<(PlanPoint Place, double Weight, double Score)>();
-        foreach (var place in Sample())
-        {
-            cancellation.ThrowIfCancellationRequested();
-            var weight = judge.Reasons(place).Sum(reason => ChoiceCheck.WeightOf(reason.Check.Severity));
-            weighed.Add((place, weight, Score(place, Length.Zero)));
-        }
-
-        var spots = new List<GroundSpot>();
-        foreach (var (place, weight, score) in weighed.OrderBy(one => one.Weight).ThenBy(one => Math.Round(one.Score, 9)).ThenBy(one => one.Place.X).ThenBy(one => one.Place.Y))
-        {
-            if (spots.Count < FreeGround.MostSpots && spots.TrueForAll(spot => spot.Place.DistanceTo(place) >= Apart))
+        var sample = Sample();
+        var weighed = InParts(
+            sample.Count,
+            (judge, number) =>
             {
-                ImmutableArray<Finding> raises = [.. New(place).Where(finding => !ground.IsOfAnyPlace(finding.Check, ground.SetOf(finding.Trunks)!.Value))];
-                spots.Add(new GroundSpot
-                {
-                    Place = place,
-                    Room = Length.Zero,
-                    Score = weight + score,
-                    Why = GroundWords.LeastBad(raises),
-                    Raises = raises,
-                    Clears = [.. Gone(place)],
-                    Edits = GroundEdits.Of(context, ground.Newcomer, place),
-                });
-            }
-        }
-
-        return spots;
+                var place = lattice.PlaceOf(sample[number].Column, sample[number].Row);
+                var weight = judge.Reasons(place).Sum(reason => ChoiceCheck.WeightOf(reason.Check.Severity));
+                return (Place: place, Weight: weight, Score: Score(judge, place, Length.Zero));
+            },
+            cancellation);
+        return FarApart(weighed.OrderBy(one => one.Weight).ThenBy(one => Math.Round(one.Score, 9)).ThenBy(one => one.Place.X).ThenBy(one => one.Place.Y)
+            .Select(one => new Candidate(one.Place, one.Weight + one.Score, Length.Zero, null)));
     }
 
     private static string KeyOf(Finding finding) => Acceptances.Key(finding.Check.Name, finding.Trunks);
 
-    /// <summary>What the checks themselves find with the newcomer at a place and not without it, ranked.</summary>
-    private List<Finding> New(PlanPoint place)
+    /// <summary>What the checks themselves find with the newcomer at a place and not without it, and what no longer, ranked.</summary>
+    private Change ChangeAt(PlanPoint place)
     {
-        var known = before.Value.Select(KeyOf).ToHashSet(StringComparer.Ordinal);
-        var found = Checker.Composition(ground.At(place), CancellationToken.None).Where(finding => !known.Contains(KeyOf(finding))).ToList();
-        Ranking.Sort(found);
-        return found;
+        Finding[] found = [.. Checker.Composition(ground.At(place), CancellationToken.None)];
+        var left = found.Select(KeyOf).ToHashSet(StringComparer.Ordinal);
+        var raised = found.Where(finding => !known.Value.Contains(KeyOf(finding))).ToList();
+        var gone = ground.Found.Where(finding => !left.Contains(KeyOf(finding)) && finding.Check.Name != "even-count").ToList();
+        Ranking.Sort(raised);
+        Ranking.Sort(gone);
+        var isOfAnyPlace = raised.ToLookup(finding => ground.IsOfAnyPlace(finding.Check, ground.SetOf(finding.Trunks)!.Value));
+        return new([.. isOfAnyPlace[false]], [.. isOfAnyPlace[true]], [.. gone]);
     }
 
-    private List<Finding> Gone(PlanPoint place)
-    {
-        var left = Checker.Composition(ground.At(place), CancellationToken.None).Select(KeyOf).ToHashSet(StringComparer.Ordinal);
-        var gone = before.Value.Where(finding => !left.Contains(KeyOf(finding)) && finding.Check.Name != "even-count").ToList();
-        Ranking.Sort(gone);
-        return gone;
-    }
+    /// <summary>A spot to be told. One that is not free has no edge.</summary>
+    private readonly record struct Candidate(PlanPoint Place, double Score, Length Room, PlanPoint? Edge);
+
+    /// <summary>What a newcomer changes at a place: findings it raises there, those it raises anywhere, and those that are there without it only.</summary>
+    private readonly record struct Change(ImmutableArray<Finding> Raises, ImmutableArray<Finding> Anywhere, ImmutableArray<Finding> Clears);
 }

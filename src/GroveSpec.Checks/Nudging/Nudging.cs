@@ -32,7 +32,7 @@ public static class Nudging
     {
         ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(wish);
-        var search = new Search(wish, sideBySide ?? OneAfterAnother, cancellation);
+        var search = new Search(wish, sideBySide ?? Checks.SideBySide.OneAfterAnother, cancellation);
         var remarks = ImmutableArray.CreateBuilder<string>();
         var fresh = new CheckContext(context.Planting, context.State, context.Origins, context.Units);
         var now = Composition(fresh);
@@ -149,14 +149,6 @@ public static class Nudging
     {
         var largest = Rules.CentredMain.LargestFirst(context.Standing.Trunks).FirstOrDefault() is { } trunk ? context.Standing.Trunks.IndexOf(trunk) : -1;
         return new(context.Standing, NameOrder.Of(context.State), context.Outline, largest, context.Planting.EffectiveHabit == Habit.Clump, limits);
-    }
-
-    private static void OneAfterAnother(int count, Action<int> work)
-    {
-        for (var number = 0; number < count; number++)
-        {
-            work(number);
-        }
     }
 
     private sealed record Search(NudgeWish Wish, Action<int, Action<int>> SideBySide, CancellationToken Cancellation);

@@ -17,28 +17,35 @@ public sealed class GroundGuess
     private readonly double[] x;
     private readonly double[] y;
     private readonly double[] diameter;
+    private readonly double[] breadth;
+    private readonly bool reachesAnyDistance;
     private readonly (double Across, double Up)?[] tops;
     private readonly double[] across;
     private readonly SpacePoint? tip;
     private readonly double reachSquare;
+    private readonly ViewStrips strips;
 
     /// <summary>Lays out what stands.</summary>
     /// <param name="trunks">The trunks in their order, all with a place, the newcomer's at the origin.</param>
     /// <param name="newcomer">Which of them it is.</param>
     /// <param name="frame">The eye.</param>
     /// <param name="reach">How far neighbours reach while the newcomer is not there.</param>
-    public GroundGuess(IReadOnlyList<TrunkState> trunks, int newcomer, ViewFrame frame, Length reach)
+    /// <param name="gapPercent">The limit for even gaps in the view.</param>
+    public GroundGuess(IReadOnlyList<TrunkState> trunks, int newcomer, ViewFrame frame, Length reach, double gapPercent)
     {
         ArgumentNullException.ThrowIfNull(trunks);
         ArgumentNullException.ThrowIfNull(frame);
         (this.newcomer, this.frame) = (newcomer, frame);
         reachSquare = trunks.Count < StandingTrunks.ReachMattersFrom ? double.PositiveInfinity : reach.Millimetres * reach.Millimetres;
-        x = [.. trunks.Select(trunk => trunk.Place!.Value.X.Millimetres)];
-        y = [.. trunks.Select(trunk => trunk.Place!.Value.Y.Millimetres)];
-        diameter = [.. trunks.Select(trunk => trunk.Diameter?.Value.Millimetres ?? 0)];
+        x = Even(trunks.Select(trunk => trunk.Place!.Value.X.Millimetres));
+        y = Even(trunks.Select(trunk => trunk.Place!.Value.Y.Millimetres));
+        diameter = Even(trunks.Select(trunk => trunk.Diameter?.Value.Millimetres ?? 0));
+        breadth = [.. diameter.Select(across => across * across)];
+        reachesAnyDistance = trunks.Count < StandingTrunks.ReachMattersFrom;
         across = [.. trunks.Select(trunk => AcrossAt(trunk.Place!.Value))];
         tops = [.. trunks.Select(trunk => TrunkAxis.TipOf(trunk) is { } top ? TopAt(top) : null)];
         tip = TrunkAxis.TipOf(trunks[newcomer]);
+        strips = new(across.Where((_, index) => index != newcomer), gapPercent);
     }
 
     /// <summary>Whether a straight rod passes three trunks, of which the middle one is a neighbour of both others.</summary>
@@ -56,7 +63,7 @@ public sealed class GroundGuess
         var twice = 2 * ((acrossX * wayY) - (acrossY * wayX));
         var most = Math.Max(Reach(first, middle, second), Math.Max(Reach(middle, second, first), Reach(second, first, middle)));
         return twice * twice <= limit * limit * most
-            && (x.Length < StandingTrunks.ReachMattersFrom || (AreNeighbours(middle, first, isOpen: false) && AreNeighbours(middle, second, isOpen: false)));
+            && (reachesAnyDistance || (AreNeighbours(middle, first, isOpen: false) && AreNeighbours(middle, second, isOpen: false)));
     }
 
     /// <summary>Whether two of the gaps between three trunks are even and open.</summary>
@@ -104,6 +111,13 @@ public sealed class GroundGuess
         return 100 * Math.Abs((ux * vy) - (uy * vx)) <= percent * ((ux * ux) + (uy * uy));
     }
 
+    /// <summary>Places between two at which the newcomer's foot is in a strip of even gaps in the view that is narrower than they are apart, and such beside it.</summary>
+    /// <param name="from">A place.</param>
+    /// <param name="to">Another.</param>
+    /// <returns>The places, the nearest to <paramref name="from"/> first.</returns>
+    public IReadOnlyList<PlanPoint> StripsBetween(PlanPoint from, PlanPoint to) =>
+        [.. strips.Between(AcrossAt(from), AcrossAt(to)).Select(share => GroundOutline.Between(from, to, share))];
+
     /// <summary>Whether the bark of the newcomer and of another meet.</summary>
     /// <param name="two">Both, as a set.</param>
     /// <param name="place">Where the newcomer stands.</param>
@@ -114,6 +128,13 @@ public sealed class GroundGuess
         var other = BitOperations.TrailingZeroCount(two & ~(1UL << newcomer));
         var reach = diameter[newcomer] + diameter[other];
         return 4 * Square(newcomer, other) <= reach * reach;
+    }
+
+    /// <summary>An even number of places, as <see cref="PlanPairs"/> has it.</summary>
+    private static double[] Even(IEnumerable<double> values)
+    {
+        double[] known = [.. values];
+        return known.Length % 2 == 0 ? known : [.. known, double.NaN];
     }
 
     private void Set(PlanPoint place) => (x[newcomer], y[newcomer]) = (place.X.Millimetres, place.Y.Millimetres);
@@ -127,20 +148,8 @@ public sealed class GroundGuess
     /// <summary>Whether two seem to be neighbours, and where that is asked for, with an open gap between them.</summary>
     private bool AreNeighbours(int from, int to, bool isOpen)
     {
-        double wayX = x[to] - x[from], wayY = y[to] - y[from], square = (wayX * wayX) + (wayY * wayY);
-        for (var trunk = 0; trunk < x.Length; trunk++)
-        {
-            double fromX = x[trunk] - x[from], fromY = y[trunk] - y[from], toX = x[trunk] - x[to], toY = y[trunk] - y[to];
-            double along = (fromX * wayX) + (fromY * wayY), twice = 2 * ((wayX * fromY) - (wayY * fromX));
-            if (trunk != from && trunk != to && along > 0 && along < square
-                && ((isOpen && (fromX * toX) + (fromY * toY) < 0)
-                    || (twice * twice <= diameter[trunk] * diameter[trunk] * square && (fromX * fromX) + (fromY * fromY) < square && (toX * toX) + (toY * toY) < square)))
-            {
-                return false;
-            }
-        }
-
-        return square <= reachSquare;
+        var square = Square(from, to);
+        return square <= reachSquare && PlanPairs.Between(x, y, breadth, from, to, square) is (0, var entering) && (!isOpen || entering == 0);
     }
 
     private static (int One, int Two, int Last) Three(ulong three)

@@ -5,6 +5,9 @@ namespace GroveSpec.Craft.Ground;
 /// <summary>Places on a square lattice, of which it is known which are free. All round it lies a row of places that are not.</summary>
 public sealed class GroundLattice
 {
+    /// <summary>What takes the places of the row all round.</summary>
+    public const int Beyond = -1;
+
     private const int RowsAtOnce = 8;
 
     private readonly bool[] isFree;
@@ -16,6 +19,7 @@ public sealed class GroundLattice
     {
         (this.left, this.front, Step, Columns, Rows) = (left, front, step, columns, rows);
         (isFree, takers) = (new bool[columns * rows], new int[columns * rows]);
+        Array.Fill(takers, Beyond);
     }
 
     /// <summary>From one place to the next.</summary>
@@ -100,7 +104,7 @@ public sealed class GroundLattice
     /// <summary>What takes a place.</summary>
     /// <param name="column">Its column.</param>
     /// <param name="row">Its row.</param>
-    /// <returns>The taker as the test has it; 0 for a place that is free, or one of the row all round.</returns>
+    /// <returns>The taker as the test has it; 0 for a place that is free, <see cref="Beyond"/> for one of the row all round.</returns>
     public int TakerOf(int column, int row) => takers[(row * Columns) + column];
 
     /// <summary>Where a place lies.</summary>

@@ -9,11 +9,11 @@ namespace GroveSpec.Craft.Ground;
 /// </summary>
 /// <remarks>
 /// Between a free place of a lattice and one beside it that is not, the edge is found by halving to a hundredth of a millimetre
-/// with the test itself; the edges round each square of the lattice are joined (marching squares; of a square whose free
-/// corners lie across from each other the middle decides), and each piece is halved at its own edge until it follows it to
-/// as much. The edge is looked for first where what takes the ground is likely to begin, and tested there; pieces shorter than
-/// a quarter of a step are not tested again where that held for the longer ones. What is narrower than two steps of the lattice
-/// and lies wholly between its places is not seen.
+/// with the test itself; so it is between places along a side of the lattice's squares where something narrower than a step
+/// was found. The edges round each square are joined (marching squares; <see cref="GroundRings"/>), and each piece is halved at
+/// its own edge, within its square, until it follows it to as much. The edge is looked for first where what takes the ground is
+/// likely to begin, and tested there; pieces shorter than two fifths of a step are not tested again where that held for the
+/// longer ones. What is narrower than a step and meets no side, or is not guessed to lie there, is not seen.
 /// </remarks>
 public sealed class GroundOutline
 {
@@ -22,13 +22,16 @@ public sealed class GroundOutline
 
     private const double Straight = 0.004;
     private const int MostHalvings = 12;
-    private const double TestedShare = 0.25;
+    private const double TestedShare = 0.4;
     private const int CornersAtOnce = 16;
 
     private readonly GroundLattice lattice;
+    private readonly GroundSides sides;
     private readonly IPlaceTest test;
+    private PlanPoint least;
+    private PlanPoint greatest;
 
-    private GroundOutline(GroundLattice lattice, IPlaceTest test) => (this.lattice, this.test) = (lattice, test);
+    private GroundOutline(GroundLattice lattice, GroundSides sides, IPlaceTest test) => (this.lattice, this.sides, this.test) = (lattice, sides, test);
 
     /// <summary>Traces the outline.</summary>
     /// <param name="lattice">Places of which it is known whether they are free.</param>
@@ -42,28 +45,31 @@ public sealed class GroundOutline
         ArgumentNullException.ThrowIfNull(lattice);
         ArgumentNullException.ThrowIfNull(tests);
         ArgumentNullException.ThrowIfNull(sideBySide);
-        GroundOutline[] tracers = [.. tests.Select(test => new GroundOutline(lattice, test))];
-        var rings = tracers[0].Rings(cancellation);
-        int[] edges = [.. rings.SelectMany(ring => ring)], firsts = new int[rings.Count], nexts = new int[edges.Length];
-        for (int ring = 0, first = 0; ring < rings.Count; first += rings[ring++].Count)
+        var sides = GroundSides.Of(lattice, tests, sideBySide, cancellation);
+        GroundOutline[] tracers = [.. tests.Select(test => new GroundOutline(lattice, sides, test))];
+        int[] crossings = [.. sides.Crossings()];
+        var corners = new (PlanPoint Place, int Taker)[crossings.Length];
+        InTurns((tracer, corner) => corners[corner] = tracer.Crossing(crossings[corner]));
+        int NumberOf(int crossing) => Array.BinarySearch(crossings, crossing);
+        var rings = GroundRings.Of(lattice, sides, tests[0], crossing => corners[NumberOf(crossing)].Taker, cancellation);
+        var numbers = rings.Select(ring => ring.Select(one => NumberOf(one.Crossing)).ToList()).ToList();
+        var ways = new (int Next, int Square)[crossings.Length];
+        for (var ring = 0; ring < rings.Count; ring++)
         {
-            firsts[ring] = first;
             for (var corner = 0; corner < rings[ring].Count; corner++)
             {
-                nexts[first + corner] = first + ((corner + 1) % rings[ring].Count);
+                ways[numbers[ring][corner]] = (numbers[ring][(corner + 1) % rings[ring].Count], rings[ring][corner].Square);
             }
         }
 
-        var corners = new (PlanPoint Place, int Taker)[edges.Length];
-        InTurns((tracer, corner) => corners[corner] = tracer.Crossing(edges[corner]));
-        var pieces = new List<PlanPoint>[edges.Length];
-        InTurns((tracer, corner) => pieces[corner] = tracer.Piece(corners[corner], corners[nexts[corner]]));
-        return [.. rings.Select((ring, number) => Straightened([.. pieces.AsSpan(firsts[number], ring.Count).ToArray().SelectMany(piece => piece)]))];
+        var pieces = new List<PlanPoint>[crossings.Length];
+        InTurns((tracer, corner) => pieces[corner] = tracer.Piece(corners[corner], corners[ways[corner].Next], ways[corner].Square));
+        return [.. numbers.Select(ring => Straightened([.. ring.SelectMany(corner => pieces[corner])]))];
 
         // Corners go to the parts in turns of some, so that each has as much to do.
         void InTurns(Action<GroundOutline, int> work) => sideBySide(tracers.Length, part =>
         {
-            for (var corner = 0; corner < edges.Length; corner++)
+            for (var corner = 0; corner < crossings.Length; corner++)
             {
                 if (corner % CornersAtOnce == 0)
                 {
@@ -107,77 +113,11 @@ public sealed class GroundOutline
         return twice;
     }
 
-    /// <summary>The sides of squares that each closed line crosses, in their order.</summary>
-    private List<List<int>> Rings(CancellationToken cancellation)
+    /// <summary>Where the edge crosses a piece of a square's side, and what takes the ground beyond it.</summary>
+    private (PlanPoint Place, int Taker) Crossing(int crossing)
     {
-        var next = new SortedDictionary<int, int>();
-        for (var row = 0; row < lattice.Rows - 1; row++)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            for (var column = 0; column < lattice.Columns - 1; column++)
-            {
-                LinkSquare(column, row, next);
-            }
-        }
-
-        var rings = new List<List<int>>();
-        var isDone = new HashSet<int>();
-        foreach (var start in next.Keys)
-        {
-            var ring = new List<int>();
-            for (var edge = start; isDone.Add(edge); edge = next[edge])
-            {
-                ring.Add(edge);
-            }
-
-            if (ring.Count > 0)
-            {
-                rings.Add(ring);
-            }
-        }
-
-        return rings;
-    }
-
-    /// <summary>Joins the edges round a square: from one at which free ground is left, going round it anticlockwise, to one at which it is entered.</summary>
-    private void LinkSquare(int column, int row, SortedDictionary<int, int> next)
-    {
-        Span<bool> free = [lattice.IsFree(column, row), lattice.IsFree(column + 1, row), lattice.IsFree(column + 1, row + 1), lattice.IsFree(column, row + 1)];
-        if (free[0] == free[1] && free[1] == free[2] && free[2] == free[3])
-        {
-            return;
-        }
-
-        Span<int> edges = [Edge(column, row, false), Edge(column + 1, row, true), Edge(column, row + 1, false), Edge(column, row, true)];
-        var isJoined = free[0] == free[2] && free[1] == free[3] && IsFree(Between(lattice.PlaceOf(column, row), lattice.PlaceOf(column + 1, row + 1), 0.5));
-        for (var corner = 0; corner < 4; corner++)
-        {
-            if (free[corner] && !free[(corner + 1) % 4])
-            {
-                // Where free ground is joined across the square, the line goes round the corner that is not free; else back round the free one.
-                var way = isJoined ? 1 : 3;
-                var other = (corner + way) % 4;
-                while (free[other] || !free[(other + 1) % 4])
-                {
-                    other = (other + way) % 4;
-                }
-
-                next[edges[corner]] = edges[other];
-            }
-        }
-    }
-
-    private int Edge(int column, int row, bool isUpright) => (((row * lattice.Columns) + column) * 2) + (isUpright ? 1 : 0);
-
-    /// <summary>Where the edge crosses a side of a square, and what takes the ground beyond it.</summary>
-    private (PlanPoint Place, int Taker) Crossing(int edge)
-    {
-        var (column, row) = (edge / 2 % lattice.Columns, edge / 2 / lattice.Columns);
-        var (otherColumn, otherRow) = (edge & 1) == 0 ? (column + 1, row) : (column, row + 1);
-        var (one, other) = (lattice.PlaceOf(column, row), lattice.PlaceOf(otherColumn, otherRow));
-        return lattice.IsFree(column, row)
-            ? Edge(one, other, lattice.TakerOf(otherColumn, otherRow))
-            : Edge(other, one, lattice.TakerOf(column, row));
+        var (from, to) = sides.Piece(crossing / GroundSides.MostPieces, crossing % GroundSides.MostPieces);
+        return from.Taker == 0 ? Edge(from.Place, to.Place, to.Taker) : Edge(to.Place, from.Place, from.Taker);
     }
 
     /// <summary>The last free place before one that is not, to the precision, and what takes the ground beyond it: looked for first where what takes the one is likely to begin.</summary>
@@ -226,9 +166,11 @@ public sealed class GroundOutline
     }
 
     /// <summary>The outline from one corner to the next: the one, and what lies between them.</summary>
-    private List<PlanPoint> Piece((PlanPoint Place, int Taker) from, (PlanPoint Place, int Taker) to)
+    private List<PlanPoint> Piece((PlanPoint Place, int Taker) from, (PlanPoint Place, int Taker) to, int square)
     {
         var piece = new List<PlanPoint> { from.Place };
+        var (column, row) = (square % lattice.Columns, square / lattice.Columns);
+        (least, greatest) = (lattice.PlaceOf(column, row), lattice.PlaceOf(column + 1, row + 1));
         Trace(from.Place, to.Place, MostHalvings, isTested: true, from.Taker == to.Taker ? [from.Taker] : [from.Taker, to.Taker], piece);
         return piece;
     }
@@ -245,34 +187,51 @@ public sealed class GroundOutline
             return;
         }
 
-        var middle = Between(from, to, 0.5);
+        isTested |= length > lattice.Step.Millimetres * TestedShare;
         var (outX, outY) = (y / length, -x / length);
-        PlanPoint? corner = null;
-        var isLed = !IsLikely(Moved(middle, outX, outY, -Precision)) && IsLikely(Moved(middle, outX, outY, Precision));
-        var (inner, outer) = (-Precision, Precision);
-        if (!isLed && EdgeAcross(middle, outX, outY, length, IsLikely) is { } likely)
+        var led = Lead(from, to, takers);
+        for (var isSure = !isTested; led is { } lead && !isSure;)
         {
-            (corner, middle, isLed, inner, outer) = (likely, likely, true, 0, 2 * Precision);
+            var other = test.TakerOf(lead.IsOff ? lead.Place : Moved(lead.Place, outX, outY, -Precision));
+            if (other == 0)
+            {
+                isSure = true;
+                led = IsFree(Moved(lead.Place, outX, outY, lead.IsOff ? 2 * Precision : Precision)) ? null : led;
+            }
+            else if (takers.Contains(other))
+            {
+                led = null;
+            }
+            else
+            {
+                // What takes the ground there as well leads from here on too.
+                takers = [.. takers, other];
+                led = Lead(from, to, takers);
+            }
         }
 
-        isTested |= length > lattice.Step.Millimetres * TestedShare;
-        if (!isLed || (isTested && (!IsFree(Moved(middle, outX, outY, inner)) || IsFree(Moved(middle, outX, outY, outer)))))
+        var corner = led is { } edge ? edge.IsOff ? edge.Place : (PlanPoint?)null : null;
+        if (led is null && EdgeOff(from, to) is var (off, taker))
         {
-            corner = EdgeOff(from, to);
-            takers = corner is { } found && test.TakerOf(Moved(found, outX, outY, 2 * Precision)) is > 0 and var taker && !takers.Contains(taker) ? [.. takers, taker] : takers;
-            isTested = true;
-        }
-        else
-        {
-            isTested = false;
+            (corner, takers) = (off, takers.Contains(taker) ? takers : [.. takers, taker]);
         }
 
         if (corner is { } at)
         {
-            Trace(from, at, depth - 1, isTested, takers, refined);
+            Trace(from, at, depth - 1, led is null, takers, refined);
             refined.Add(at);
-            Trace(at, to, depth - 1, isTested, takers, refined);
+            Trace(at, to, depth - 1, led is null, takers, refined);
         }
+    }
+
+    /// <summary>Where takers are likely to begin over the middle of a piece, square to it: the middle itself, or a place off the piece. Null where that is not to be found.</summary>
+    private (PlanPoint Place, bool IsOff)? Lead(PlanPoint from, PlanPoint to, List<int> takers)
+    {
+        double x = (to.X - from.X).Millimetres, y = (to.Y - from.Y).Millimetres, length = Math.Sqrt((x * x) + (y * y));
+        var middle = Between(from, to, 0.5);
+        var (outX, outY) = (y / length, -x / length);
+        return !IsLikely(Moved(middle, outX, outY, -Precision)) && IsLikely(Moved(middle, outX, outY, Precision)) ? (middle, false)
+            : Across(middle, outX, outY, 2 * Precision, lattice.Step.Millimetres / 16, IsLikely) is var (free, taken) ? (Halved(free, taken, IsLikely).Free, true) : null;
 
         bool IsLikely(PlanPoint place)
         {
@@ -288,30 +247,47 @@ public sealed class GroundOutline
         }
     }
 
-    /// <summary>Where the edge lies over the middle of a piece, square to it; null where it follows the piece, or is not to be found.</summary>
-    private PlanPoint? EdgeOff(PlanPoint from, PlanPoint to)
+    /// <summary>Where the edge lies over the middle of a piece, square to it, and what takes the ground beyond it; null where it follows the piece, or is not to be found.</summary>
+    private (PlanPoint Place, int Taker)? EdgeOff(PlanPoint from, PlanPoint to)
     {
         // Free ground lies to the left.
         double x = (to.X - from.X).Millimetres, y = (to.Y - from.Y).Millimetres, length = Math.Sqrt((x * x) + (y * y));
         var middle = Between(from, to, 0.5);
         var (outX, outY) = (y / length, -x / length);
-        return IsFree(Moved(middle, outX, outY, -Precision)) && !IsFree(Moved(middle, outX, outY, Precision))
-            ? null
-            : EdgeAcross(middle, outX, outY, length, place => !IsFree(place));
+        if (IsFree(Moved(middle, outX, outY, -Precision)) && !IsFree(Moved(middle, outX, outY, Precision)))
+        {
+            return null;
+        }
+
+        var taker = 0;
+        return Across(middle, outX, outY, Math.Max(2 * Precision, length / 16), lattice.Step.Millimetres / 6, IsTaken) is var (free, taken) ? Edge(free, taken, taker) : null;
+
+        bool IsTaken(PlanPoint place)
+        {
+            var found = test.TakerOf(place);
+            taker = found > 0 ? found : taker;
+            return found > 0;
+        }
     }
 
-    /// <summary>The edge nearest to a place, square to the outline; null where there is none as near as the outline's piece is long.</summary>
-    private static PlanPoint? EdgeAcross(PlanPoint middle, double outX, double outY, double length, Func<PlanPoint, bool> isTaken)
+    /// <summary>Two places between which the edge nearest to a place lies, square to the outline; null where there is none within the square of the lattice.</summary>
+    private (PlanPoint Free, PlanPoint Taken)? Across(PlanPoint middle, double outX, double outY, double first, double furthest, Func<PlanPoint, bool> isTaken)
     {
         var isFree = !isTaken(middle);
-        var side = isFree ? 1 : -1;
+        var (x, y) = isFree ? (outX, outY) : (-outX, -outY);
+        var most = Math.Min(
+            ToSide(middle.X, x, least.X, greatest.X),
+            ToSide(middle.Y, y, least.Y, greatest.Y)) + Precision;
         var last = middle;
-        for (var reach = 2 * Precision; reach < 2 * length; reach *= 2)
+
+        // Wider steps would pass over what is narrow.
+        for (var (reach, isLast) = (first, false); !isLast; reach += Math.Min(reach, furthest))
         {
-            var tried = Moved(middle, outX, outY, side * reach);
+            isLast = reach >= most;
+            var tried = Moved(middle, x, y, Math.Min(reach, most));
             if (isTaken(tried) == isFree)
             {
-                return isFree ? Halved(last, tried, isTaken).Free : Halved(tried, last, isTaken).Free;
+                return isFree ? (last, tried) : (tried, last);
             }
 
             last = tried;
@@ -320,12 +296,22 @@ public sealed class GroundOutline
         return null;
     }
 
+    /// <summary>How far it is to a side of the square that lies ahead, in millimetres; without end where none does.</summary>
+    private static double ToSide(Length from, double ahead, Length least, Length greatest) => ahead > 0 ? Math.Max(0, (greatest - from).Millimetres) / ahead
+        : ahead < 0 ? Math.Max(0, (from - least).Millimetres) / -ahead
+        : double.PositiveInfinity;
+
     private bool IsFree(PlanPoint place) => test.IsFree(place);
 
     private static PlanPoint Moved(PlanPoint place, double x, double y, double millimetres) =>
         new(place.X + Length.FromMillimetres(x * millimetres), place.Y + Length.FromMillimetres(y * millimetres));
 
-    private static PlanPoint Between(PlanPoint one, PlanPoint other, double share) => new(
+    /// <summary>A place between two.</summary>
+    /// <param name="one">The one.</param>
+    /// <param name="other">The other.</param>
+    /// <param name="share">How far from the one to the other, from 0 to 1.</param>
+    /// <returns>The place, to the nanometre.</returns>
+    internal static PlanPoint Between(PlanPoint one, PlanPoint other, double share) => new(
         new Length(one.X.Nanometres + (long)Math.Round((other.X.Nanometres - one.X.Nanometres) * share)),
         new Length(one.Y.Nanometres + (long)Math.Round((other.Y.Nanometres - one.Y.Nanometres) * share)));
 

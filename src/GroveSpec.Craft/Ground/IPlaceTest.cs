@@ -20,4 +20,10 @@ public interface IPlaceTest
     /// <param name="place">The place.</param>
     /// <returns>The guess; null where none can be made.</returns>
     bool? IsLikelyTaken(int taker, PlanPoint place);
+
+    /// <summary>Places between two at which something that is narrower than they are apart may take the ground or leave it free, to know where to test.</summary>
+    /// <param name="from">A place.</param>
+    /// <param name="to">Another.</param>
+    /// <returns>The places, the nearest to <paramref name="from"/> first.</returns>
+    IReadOnlyList<PlanPoint> NarrowBetween(PlanPoint from, PlanPoint to);
 }
