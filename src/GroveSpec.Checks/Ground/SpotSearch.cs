@@ -27,6 +27,7 @@ internal sealed class SpotSearch
     private readonly GroundLattice lattice;
     private readonly GroundBalance balance;
     private readonly Lazy<HashSet<string>> known;
+    private readonly Length widestGap;
 
     /// <summary>Prepares a search.</summary>
     /// <param name="context">The planting.</param>
@@ -40,6 +41,8 @@ internal sealed class SpotSearch
     {
         (this.context, this.ground, this.bounds, this.judges, this.test, this.lattice, this.sideBySide) = (context, ground, bounds, judges, test, lattice, sideBySide);
         balance = new(ground.Others, Diameter, ground.Without.Outline);
+        var others = ground.Others.Trunks;
+        widestGap = others.Length < 2 ? Length.Zero : others.Max(one => others.Where(other => !ReferenceEquals(other, one)).Min(other => other.Place!.Value.DistanceTo(one.Place!.Value)));
         known = new(() => ground.Found.Select(KeyOf).ToHashSet(StringComparer.Ordinal));
     }
 
@@ -142,7 +145,12 @@ internal sealed class SpotSearch
     private double Score(GroundJudge judge, PlanPoint place, Length room) =>
         Math.Max(0, (RoomEnough - room) / RoomEnough)
         + ThinningScore.OfEvenness(judge.GapEvenness(place))
-        + (ThinningScore.SoftWeight * balance.Imbalance(place));
+        + (ThinningScore.SoftWeight * balance.Imbalance(place))
+        + (ThinningScore.SoftWeight * Loneliness(place));
+
+    /// <summary>What the gap to the nearest trunk is over the widest gap from any to its nearest, against that: a trunk that stands far off is none of the group.</summary>
+    private double Loneliness(PlanPoint place) =>
+        widestGap > Length.Zero ? Math.Max(0, (ground.Others.Trunks.Min(trunk => trunk.Place!.Value.DistanceTo(place)) - widestGap) / widestGap) : 0;
 
     /// <summary>The first of some spots, each left out that lies too near one before it.</summary>
     private List<Candidate> FarApart(IEnumerable<Candidate> ranked)
