@@ -4,6 +4,12 @@ namespace GroveSpec.Craft.Moving;
 /// <param name="count">How many there are; all are where they are at first.</param>
 internal sealed class ShiftState(int count)
 {
+    /// <summary>Trunks at some places.</summary>
+    /// <param name="rightward">The way of each to the right, in millimetres; copied.</param>
+    /// <param name="backward">And to the back.</param>
+    public ShiftState(ReadOnlySpan<double> rightward, ReadOnlySpan<double> backward)
+        : this(0) => (Rightward, Backward) = (rightward.ToArray(), backward.ToArray());
+
     /// <summary>The way of each to the right, in millimetres.</summary>
     public double[] Rightward { get; private init; } = new double[count];
 
