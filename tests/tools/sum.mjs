@@ -1,4 +1,4 @@
-// Adds up what every runner reported in a folder, and says it in one line.
+// Adds up what every runner reported in a folder, names each test that failed or was skipped, and says the sum in the last line.
 // Each runner leaves NAME.status (its exit status) and NAME.json (its report in Common Test Report Format);
 // a step without tests leaves only the report. Ends with status 1 when anything failed.
 import { existsSync, readdirSync, readFileSync } from "node:fs";
@@ -9,13 +9,23 @@ const sum = { passed: 0, failed: 0, skipped: 0 };
 const names = readdirSync(folder).sort();
 
 for (const name of names.filter((name) => name.endsWith(".json"))) {
-  let summary;
+  let summary, tests;
   try {
-    summary = JSON.parse(readFileSync(join(folder, name), "utf8")).results.summary;
+    ({ summary, tests = [] } = JSON.parse(readFileSync(join(folder, name), "utf8")).results);
   } catch {
     console.log(`${name} cannot be read: counted as failed`);
     sum.failed++;
     continue;
+  }
+
+  // Whoever reads the end of a long log finds here which test it was, and why.
+  const runner = name.slice(0, -".json".length);
+  for (const test of tests.filter((test) => test.status !== "passed")) {
+    console.log([`${test.status}: ${runner}: ${test.name}`, test.message, test.status === "failed" && test.trace].filter(Boolean).join("\n").split("\n").slice(0, 30).join("\n    "));
+  }
+
+  if (tests.length === 0 && summary.failed > 0) {
+    console.log(`failed: ${runner}`);
   }
 
   sum.passed += summary.passed;
