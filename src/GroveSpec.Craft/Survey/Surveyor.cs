@@ -204,9 +204,15 @@ internal sealed class Surveyor
 
     private PlanPoint? ToPlan(double x, double y)
     {
-        // A place that the language cannot write is none.
-        var most = Length.Largest.Millimetres;
-        return Math.Abs(x) <= most && Math.Abs(y) <= most ? new(Origin.X + Length.FromMillimetres(x), Origin.Y + Length.FromMillimetres(y)) : null;
+        // A place that the language cannot write is none; first of all it must be a length at all.
+        var most = Length.Largest;
+        if (!(Math.Abs(x) <= 2 * most.Millimetres && Math.Abs(y) <= 2 * most.Millimetres))
+        {
+            return null;
+        }
+
+        var place = new PlanPoint(Origin.X + Length.FromMillimetres(x), Origin.Y + Length.FromMillimetres(y));
+        return place.X <= most && place.X >= -most && place.Y <= most && place.Y >= -most ? place : null;
     }
 
     private ImmutableArray<SurveyedTrunk> Surveyed()

@@ -366,6 +366,19 @@ public sealed class TapeSurveyTests
             static Length Abs(Length length) => length < Length.Zero ? -length : length;
         }, iter: 3_000);
 
+    [Theory]
+    [InlineData(999_700, true)]
+    [InlineData(999_700.001, false)]
+    public void A_place_is_told_up_to_the_last_one_that_the_language_can_write(double along, bool isTold)
+    {
+        // B lies 300 mm on from A and 400 mm aside, at the last millimetre of the language or a micrometre beyond.
+        var layout = new SurveyedLayout([(along, 0), (along - 300, 0), (along - 300, 500), (along + 300, 400)], 3);
+        layout.Read(0, 3);
+        layout.Read(1, 3);
+        layout.Read(2, 3);
+        Assert.Equal(isTold, layout.Survey().Trunks[3].Place is not null);
+    }
+
     [Fact]
     public void A_survey_can_be_ended()
     {
