@@ -6,7 +6,8 @@ namespace GroveSpec.Checks.Ground;
 internal sealed class GroundTakers
 {
     private readonly ConcurrentDictionary<GroundReason, int> numbers = [];
-    private readonly ConcurrentDictionary<int, GroundReason> reasons = [];
+    private readonly Lock adding = new();
+    private volatile GroundReason[] reasons = new GroundReason[256];
     private int count;
 
     /// <summary>The finding of a number.</summary>
@@ -23,9 +24,25 @@ internal sealed class GroundTakers
             return known;
         }
 
-        // Two may ask at once: the number that is not taken is never seen, and it is known what it means before it is given.
-        var number = Interlocked.Increment(ref count) - 1;
-        reasons[number] = reason;
-        return numbers.GetOrAdd(reason, number);
+        lock (adding)
+        {
+            // Another may have been quicker.
+            if (numbers.TryGetValue(reason, out known))
+            {
+                return known;
+            }
+
+            if (count == reasons.Length)
+            {
+                var more = reasons;
+                Array.Resize(ref more, 2 * count);
+                reasons = more;
+            }
+
+            // What a number means is known before it is given.
+            reasons[count] = reason;
+            numbers[reason] = count;
+            return count++;
+        }
     }
 }

@@ -126,11 +126,11 @@ internal sealed class SpotSearch
     /// <summary>The places with the most room round them, so that each part of the ground has one to offer.</summary>
     private IEnumerable<PlanPoint> Peaks(double[] room)
     {
-        var taken = new List<PlanPoint>();
+        var (apart, taken) = (Apart, new List<PlanPoint>());
         foreach (var index in Enumerable.Range(0, room.Length).Where(index => room[index] > 0).OrderByDescending(index => room[index]).ThenBy(index => index).Take(20 * MostMeasured))
         {
             var place = lattice.PlaceOf(index % lattice.Columns, index / lattice.Columns);
-            if (taken.TrueForAll(other => other.DistanceTo(place) >= Apart))
+            if (taken.TrueForAll(other => other.DistanceTo(place) >= apart))
             {
                 taken.Add(place);
                 yield return place;
@@ -155,10 +155,10 @@ internal sealed class SpotSearch
     /// <summary>The first of some spots, each left out that lies too near one before it.</summary>
     private List<Candidate> FarApart(IEnumerable<Candidate> ranked)
     {
-        var kept = new List<Candidate>();
+        var (apart, kept) = (Apart, new List<Candidate>());
         foreach (var spot in ranked)
         {
-            if (kept.TrueForAll(other => other.Place.DistanceTo(spot.Place) >= Apart))
+            if (kept.TrueForAll(other => other.Place.DistanceTo(spot.Place) >= apart))
             {
                 kept.Add(spot);
                 if (kept.Count == FreeGround.MostSpots)

@@ -116,7 +116,7 @@ public sealed class GroundGuess
     /// <param name="to">Another.</param>
     /// <returns>The places, the nearest to <paramref name="from"/> first.</returns>
     public IReadOnlyList<PlanPoint> StripsBetween(PlanPoint from, PlanPoint to) =>
-        [.. strips.Between(AcrossAt(from), AcrossAt(to)).Select(share => GroundOutline.Between(from, to, share))];
+        strips.Between(AcrossAt(from), AcrossAt(to)) is { Count: > 0 } shares ? [.. shares.Select(share => GroundOutline.Between(from, to, share))] : [];
 
     /// <summary>Whether the bark of the newcomer and of another meet.</summary>
     /// <param name="two">Both, as a set.</param>

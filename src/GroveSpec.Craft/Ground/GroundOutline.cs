@@ -51,7 +51,7 @@ public sealed class GroundOutline
         var corners = new (PlanPoint Place, int Taker)[crossings.Length];
         InTurns((tracer, corner) => corners[corner] = tracer.Crossing(crossings[corner]));
         int NumberOf(int crossing) => Array.BinarySearch(crossings, crossing);
-        var rings = GroundRings.Of(lattice, sides, tests[0], crossing => corners[NumberOf(crossing)].Taker, cancellation);
+        var rings = GroundRings.Of(lattice, sides, tests, crossing => corners[NumberOf(crossing)].Taker, sideBySide, cancellation);
         var numbers = rings.Select(ring => ring.Select(one => NumberOf(one.Crossing)).ToList()).ToList();
         var ways = new (int Next, int Square)[crossings.Length];
         for (var ring = 0; ring < rings.Count; ring++)
@@ -181,22 +181,21 @@ public sealed class GroundOutline
     /// </summary>
     private void Trace(PlanPoint from, PlanPoint to, int depth, bool isTested, List<int> takers, List<PlanPoint> refined)
     {
-        double x = (to.X - from.X).Millimetres, y = (to.Y - from.Y).Millimetres, length = Math.Sqrt((x * x) + (y * y));
-        if (depth == 0 || length < 2 * Precision)
+        var way = new Way(from, to);
+        if (depth == 0 || way.Length < 2 * Precision)
         {
             return;
         }
 
-        isTested |= length > lattice.Step.Millimetres * TestedShare;
-        var (outX, outY) = (y / length, -x / length);
-        var led = Lead(from, to, takers);
+        isTested |= way.Length > lattice.Step.Millimetres * TestedShare;
+        var led = Lead(way, takers);
         for (var isSure = !isTested; led is { } lead && !isSure;)
         {
-            var other = test.TakerOf(lead.IsOff ? lead.Place : Moved(lead.Place, outX, outY, -Precision));
+            var other = test.TakerOf(lead.IsOff ? lead.Place : way.Out(lead.Place, -Precision));
             if (other == 0)
             {
                 isSure = true;
-                led = IsFree(Moved(lead.Place, outX, outY, lead.IsOff ? 2 * Precision : Precision)) ? null : led;
+                led = test.IsFree(way.Out(lead.Place, lead.IsOff ? 2 * Precision : Precision)) ? null : led;
             }
             else if (takers.Contains(other))
             {
@@ -206,12 +205,12 @@ public sealed class GroundOutline
             {
                 // What takes the ground there as well leads from here on too.
                 takers = [.. takers, other];
-                led = Lead(from, to, takers);
+                led = Lead(way, takers);
             }
         }
 
         var corner = led is { } edge ? edge.IsOff ? edge.Place : (PlanPoint?)null : null;
-        if (led is null && EdgeOff(from, to) is var (off, taker))
+        if (led is null && EdgeOff(way) is var (off, taker))
         {
             (corner, takers) = (off, takers.Contains(taker) ? takers : [.. takers, taker]);
         }
@@ -225,13 +224,10 @@ public sealed class GroundOutline
     }
 
     /// <summary>Where takers are likely to begin over the middle of a piece, square to it: the middle itself, or a place off the piece. Null where that is not to be found.</summary>
-    private (PlanPoint Place, bool IsOff)? Lead(PlanPoint from, PlanPoint to, List<int> takers)
+    private (PlanPoint Place, bool IsOff)? Lead(Way way, List<int> takers)
     {
-        double x = (to.X - from.X).Millimetres, y = (to.Y - from.Y).Millimetres, length = Math.Sqrt((x * x) + (y * y));
-        var middle = Between(from, to, 0.5);
-        var (outX, outY) = (y / length, -x / length);
-        return !IsLikely(Moved(middle, outX, outY, -Precision)) && IsLikely(Moved(middle, outX, outY, Precision)) ? (middle, false)
-            : Across(middle, outX, outY, 2 * Precision, lattice.Step.Millimetres / 16, IsLikely) is var (free, taken) ? (Halved(free, taken, IsLikely).Free, true) : null;
+        return !IsLikely(way.Out(way.Middle, -Precision)) && IsLikely(way.Out(way.Middle, Precision)) ? (way.Middle, false)
+            : Across(way, 2 * Precision, lattice.Step.Millimetres / 16, IsLikely) is var (free, taken) ? (Halved(free, taken, IsLikely).Free, true) : null;
 
         bool IsLikely(PlanPoint place)
         {
@@ -248,19 +244,15 @@ public sealed class GroundOutline
     }
 
     /// <summary>Where the edge lies over the middle of a piece, square to it, and what takes the ground beyond it; null where it follows the piece, or is not to be found.</summary>
-    private (PlanPoint Place, int Taker)? EdgeOff(PlanPoint from, PlanPoint to)
+    private (PlanPoint Place, int Taker)? EdgeOff(Way way)
     {
-        // Free ground lies to the left.
-        double x = (to.X - from.X).Millimetres, y = (to.Y - from.Y).Millimetres, length = Math.Sqrt((x * x) + (y * y));
-        var middle = Between(from, to, 0.5);
-        var (outX, outY) = (y / length, -x / length);
-        if (IsFree(Moved(middle, outX, outY, -Precision)) && !IsFree(Moved(middle, outX, outY, Precision)))
+        if (test.IsFree(way.Out(way.Middle, -Precision)) && !test.IsFree(way.Out(way.Middle, Precision)))
         {
             return null;
         }
 
         var taker = 0;
-        return Across(middle, outX, outY, Math.Max(2 * Precision, length / 16), lattice.Step.Millimetres / 6, IsTaken) is var (free, taken) ? Edge(free, taken, taker) : null;
+        return Across(way, Math.Max(2 * Precision, way.Length / 16), lattice.Step.Millimetres / 6, IsTaken) is var (free, taken) ? Edge(free, taken, taker) : null;
 
         bool IsTaken(PlanPoint place)
         {
@@ -270,21 +262,21 @@ public sealed class GroundOutline
         }
     }
 
-    /// <summary>Two places between which the edge nearest to a place lies, square to the outline; null where there is none within the square of the lattice.</summary>
-    private (PlanPoint Free, PlanPoint Taken)? Across(PlanPoint middle, double outX, double outY, double first, double furthest, Func<PlanPoint, bool> isTaken)
+    /// <summary>Two places between which the edge nearest to the middle of a piece lies, square to it; null where there is none within the square of the lattice.</summary>
+    private (PlanPoint Free, PlanPoint Taken)? Across(Way way, double first, double furthest, Func<PlanPoint, bool> isTaken)
     {
-        var isFree = !isTaken(middle);
-        var (x, y) = isFree ? (outX, outY) : (-outX, -outY);
+        var isFree = !isTaken(way.Middle);
+        var ahead = isFree ? 1 : -1;
         var most = Math.Min(
-            ToSide(middle.X, x, least.X, greatest.X),
-            ToSide(middle.Y, y, least.Y, greatest.Y)) + Precision;
-        var last = middle;
+            ToSide(way.Middle.X, ahead * way.OutX, least.X, greatest.X),
+            ToSide(way.Middle.Y, ahead * way.OutY, least.Y, greatest.Y)) + Precision;
+        var last = way.Middle;
 
         // Wider steps would pass over what is narrow.
         for (var (reach, isLast) = (first, false); !isLast; reach += Math.Min(reach, furthest))
         {
             isLast = reach >= most;
-            var tried = Moved(middle, x, y, Math.Min(reach, most));
+            var tried = way.Out(way.Middle, ahead * Math.Min(reach, most));
             if (isTaken(tried) == isFree)
             {
                 return isFree ? (last, tried) : (tried, last);
@@ -300,11 +292,6 @@ public sealed class GroundOutline
     private static double ToSide(Length from, double ahead, Length least, Length greatest) => ahead > 0 ? Math.Max(0, (greatest - from).Millimetres) / ahead
         : ahead < 0 ? Math.Max(0, (from - least).Millimetres) / -ahead
         : double.PositiveInfinity;
-
-    private bool IsFree(PlanPoint place) => test.IsFree(place);
-
-    private static PlanPoint Moved(PlanPoint place, double x, double y, double millimetres) =>
-        new(place.X + Length.FromMillimetres(x * millimetres), place.Y + Length.FromMillimetres(y * millimetres));
 
     /// <summary>A place between two.</summary>
     /// <param name="one">The one.</param>
@@ -356,5 +343,30 @@ public sealed class GroundOutline
         var along = square > 0 ? Math.Clamp(((ux * vx) + (uy * vy)) / square, 0, 1) : 0;
         double dx = vx - (along * ux), dy = vy - (along * uy);
         return Math.Sqrt((dx * dx) + (dy * dy));
+    }
+
+    /// <summary>A straight piece of the outline, free ground at its left.</summary>
+    private readonly struct Way
+    {
+        public Way(PlanPoint from, PlanPoint to)
+        {
+            double x = (to.X - from.X).Millimetres, y = (to.Y - from.Y).Millimetres;
+            Length = Math.Sqrt((x * x) + (y * y));
+            (Middle, OutX, OutY) = (Between(from, to, 0.5), y / Length, -x / Length);
+        }
+
+        /// <summary>Its length in millimetres.</summary>
+        public double Length { get; }
+
+        public PlanPoint Middle { get; }
+
+        /// <summary>Square to it out of the free ground, as shares of the plan's directions.</summary>
+        public double OutX { get; }
+
+        public double OutY { get; }
+
+        /// <summary>A place so many millimetres further out, or in where they are below zero.</summary>
+        public PlanPoint Out(PlanPoint place, double millimetres) =>
+            new(place.X + Model.Quantities.Length.FromMillimetres(OutX * millimetres), place.Y + Model.Quantities.Length.FromMillimetres(OutY * millimetres));
     }
 }

@@ -5,42 +5,48 @@ namespace GroveSpec.Craft.Ground;
 /// <summary>Joins the crossings of free ground's edge with the sides of a lattice's squares to closed lines: marching squares, of which a side may be crossed more than once.</summary>
 internal sealed class GroundRings
 {
+    private const int RowsAtOnce = 8;
+
     private readonly GroundLattice lattice;
     private readonly GroundSides sides;
     private readonly IPlaceTest test;
     private readonly Func<int, int> takerAt;
-    private readonly SortedDictionary<int, (int Crossing, int Square)> next = [];
+    private readonly Dictionary<int, (int Crossing, int Square)> next = [];
 
     private GroundRings(GroundLattice lattice, GroundSides sides, IPlaceTest test, Func<int, int> takerAt) => (this.lattice, this.sides, this.test, this.takerAt) = (lattice, sides, test, takerAt);
 
     /// <summary>Joins them.</summary>
     /// <param name="lattice">Places of which it is known whether they are free.</param>
     /// <param name="sides">What lies between them.</param>
-    /// <param name="test">Tells of the middle of a square that is crossed more than twice.</param>
+    /// <param name="tests">Tell of the middle of a square that is crossed more than twice: the same test, once for each piece of work that may be done beside others.</param>
     /// <param name="takerAt">What takes the ground beyond a crossing.</param>
+    /// <param name="sideBySide">Does so many pieces of work, each told its number from 0, at once or one after another.</param>
     /// <param name="cancellation">Ends the work.</param>
     /// <returns>The crossings of each closed line in their order, free ground at the left; each is its side's number × <see cref="GroundSides.MostPieces"/> and the piece of the side, with the square through which the line goes on to the next, row × columns and column. The lines come in the order in which they are met from the front.</returns>
     /// <exception cref="OperationCanceledException">The work was ended.</exception>
-    public static List<List<(int Crossing, int Square)>> Of(GroundLattice lattice, GroundSides sides, IPlaceTest test, Func<int, int> takerAt, CancellationToken cancellation)
+    public static List<List<(int Crossing, int Square)>> Of(GroundLattice lattice, GroundSides sides, IReadOnlyList<IPlaceTest> tests, Func<int, int> takerAt, Action<int, Action<int>> sideBySide, CancellationToken cancellation)
     {
-        var joined = new GroundRings(lattice, sides, test, takerAt);
-        for (var row = 0; row < lattice.Rows - 1; row++)
+        GroundRings[] parts = [.. tests.Select(test => new GroundRings(lattice, sides, test, takerAt))];
+        sideBySide(parts.Length, part =>
         {
-            cancellation.ThrowIfCancellationRequested();
-            for (var column = 0; column < lattice.Columns - 1; column++)
+            for (var row = 0; row < lattice.Rows - 1; row++)
             {
-                joined.LinkSquare(column, row);
+                cancellation.ThrowIfCancellationRequested();
+                for (var column = 0; column < lattice.Columns - 1 && row / RowsAtOnce % parts.Length == part; column++)
+                {
+                    parts[part].LinkSquare(column, row);
+                }
             }
-        }
-
+        });
+        var next = parts.SelectMany(part => part.next).ToDictionary();
         var rings = new List<List<(int Crossing, int Square)>>();
         var isDone = new HashSet<int>();
-        foreach (var start in joined.next.Keys)
+        foreach (var start in next.Keys.Order())
         {
             var ring = new List<(int Crossing, int Square)>();
-            for (var crossing = start; isDone.Add(crossing); crossing = joined.next[crossing].Crossing)
+            for (var crossing = start; isDone.Add(crossing); crossing = next[crossing].Crossing)
             {
-                ring.Add((crossing, joined.next[crossing].Square));
+                ring.Add((crossing, next[crossing].Square));
             }
 
             if (ring.Count > 0)

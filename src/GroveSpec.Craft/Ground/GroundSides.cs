@@ -20,9 +20,9 @@ internal sealed class GroundSides
     private const int SidesAtOnce = 512;
 
     private readonly GroundLattice lattice;
-    private readonly List<(PlanPoint Place, int Taker)>?[] between;
+    private readonly Dictionary<int, List<(PlanPoint Place, int Taker)>> between = [];
 
-    private GroundSides(GroundLattice lattice) => (this.lattice, between) = (lattice, new List<(PlanPoint, int)>?[lattice.Columns * lattice.Rows * 2]);
+    private GroundSides(GroundLattice lattice) => this.lattice = lattice;
 
     /// <summary>Looks along all sides.</summary>
     /// <param name="lattice">The places.</param>
@@ -34,23 +34,33 @@ internal sealed class GroundSides
     public static GroundSides Of(GroundLattice lattice, IReadOnlyList<IPlaceTest> tests, Action<int, Action<int>> sideBySide, CancellationToken cancellation)
     {
         var sides = new GroundSides(lattice);
+        var parts = new List<(int Side, List<(PlanPoint, int)> Between)>[tests.Count];
         sideBySide(tests.Count, part =>
         {
-            for (var side = 0; side < sides.between.Length; side++)
+            parts[part] = [];
+            var found = new List<(PlanPoint Place, int Taker)>();
+            for (var side = 0; side < sides.Count; side++)
             {
                 if (side % SidesAtOnce == 0)
                 {
                     cancellation.ThrowIfCancellationRequested();
                 }
 
-                if (side / SidesAtOnce % tests.Count == part && sides.MayChange(side))
+                if (side / SidesAtOnce % tests.Count == part && sides.MayChange(side) && sides.Along(side, tests[part], found) is { } places)
                 {
-                    sides.between[side] = sides.Along(side, tests[part]);
+                    parts[part].Add((side, places));
                 }
             }
         });
+        foreach (var (side, places) in parts.SelectMany(part => part))
+        {
+            sides.between.Add(side, places);
+        }
+
         return sides;
     }
+
+    private int Count => lattice.Columns * lattice.Rows * 2;
 
     /// <summary>The number of a side.</summary>
     /// <param name="column">The column of its place at the left and front.</param>
@@ -62,7 +72,7 @@ internal sealed class GroundSides
     /// <summary>The places along a side at which it changes whether the ground is free, between its ends.</summary>
     /// <param name="side">Its number.</param>
     /// <returns>The places with what takes each, 0 for free ones, from the end at the left or front on; null where there are none.</returns>
-    public IReadOnlyList<(PlanPoint Place, int Taker)>? Between(int side) => between[side];
+    public IReadOnlyList<(PlanPoint Place, int Taker)>? Between(int side) => between.GetValueOrDefault(side);
 
     /// <summary>The ends of a piece of a side.</summary>
     /// <param name="side">The side.</param>
@@ -70,7 +80,7 @@ internal sealed class GroundSides
     /// <returns>Both ends, with what takes each.</returns>
     public ((PlanPoint Place, int Taker) From, (PlanPoint Place, int Taker) To) Piece(int side, int piece)
     {
-        var inner = between[side];
+        var inner = between.GetValueOrDefault(side);
         var (from, to) = Ends(side);
         return (piece == 0 ? from : inner![piece - 1], inner is null || piece == inner.Count ? to : inner[piece]);
     }
@@ -79,9 +89,9 @@ internal sealed class GroundSides
     /// <returns>For each the side's number × <see cref="MostPieces"/> and the piece, in rising order.</returns>
     public IEnumerable<int> Crossings()
     {
-        for (var side = 0; side < between.Length; side++)
+        for (var side = 0; side < Count; side++)
         {
-            for (var piece = 0; MayChange(side) && piece <= (between[side]?.Count ?? 0); piece++)
+            for (var piece = 0; MayChange(side) && piece <= (between.GetValueOrDefault(side)?.Count ?? 0); piece++)
             {
                 var (from, to) = Piece(side, piece);
                 if (from.Taker == 0 != (to.Taker == 0))
@@ -95,21 +105,31 @@ internal sealed class GroundSides
     /// <summary>Whether it may change along a side whether the ground is free: not between two places that the same takes.</summary>
     private bool MayChange(int side)
     {
-        var (column, row) = (side / 2 % lattice.Columns, side / 2 / lattice.Columns);
-        var (otherColumn, otherRow) = (side & 1) == 0 ? (column + 1, row) : (column, row + 1);
+        var (column, row, otherColumn, otherRow) = Places(side);
         return otherColumn < lattice.Columns && otherRow < lattice.Rows && lattice.TakerOf(column, row) is var taker && (taker == 0 || taker != lattice.TakerOf(otherColumn, otherRow));
     }
 
     private ((PlanPoint Place, int Taker) From, (PlanPoint Place, int Taker) To) Ends(int side)
     {
-        var (column, row) = (side / 2 % lattice.Columns, side / 2 / lattice.Columns);
-        var (otherColumn, otherRow) = (side & 1) == 0 ? (column + 1, row) : (column, row + 1);
+        var (column, row, otherColumn, otherRow) = Places(side);
         return (End(column, row), End(otherColumn, otherRow));
+    }
+
+    /// <summary>The places of the lattice at a side's ends, the right or back one beyond the lattice for a side that is none.</summary>
+    private (int Column, int Row, int OtherColumn, int OtherRow) Places(int side)
+    {
+        var (row, column) = Math.DivRem(side / 2, lattice.Columns);
+        return (side & 1) == 0 ? (column, row, column + 1, row) : (column, row, column, row + 1);
     }
 
     private (PlanPoint Place, int Taker) End(int column, int row) => (lattice.PlaceOf(column, row), lattice.TakerOf(column, row));
 
-    private List<(PlanPoint Place, int Taker)>? Along(int side, IPlaceTest test)
+    /// <summary>Looks along a side.</summary>
+    /// <param name="side">The side.</param>
+    /// <param name="test">The test.</param>
+    /// <param name="found">Room to note places in; nothing in it is kept.</param>
+    /// <returns>As <see cref="Between"/>.</returns>
+    private List<(PlanPoint Place, int Taker)>? Along(int side, IPlaceTest test, List<(PlanPoint Place, int Taker)> found)
     {
         var (from, to) = Ends(side);
         if (from.Taker == GroundLattice.Beyond || to.Taker == GroundLattice.Beyond)
@@ -117,14 +137,18 @@ internal sealed class GroundSides
             return null;
         }
 
-        List<(PlanPoint Place, int Taker)> found = [];
+        found.Clear();
         if (from.Taker > 0 && to.Taker > 0)
         {
             AddBetween(from, to, test, MostBetween, found);
         }
         else
         {
-            found.AddRange(test.NarrowBetween(from.Place, to.Place).Take(MostPieces - 2).Select(place => (place, test.TakerOf(place))));
+            var narrow = test.NarrowBetween(from.Place, to.Place);
+            for (var index = 0; index < narrow.Count && index < MostPieces - 2; index++)
+            {
+                found.Add((narrow[index], test.TakerOf(narrow[index])));
+            }
         }
 
         return Changes(from, found, to);
@@ -188,22 +212,22 @@ internal sealed class GroundSides
     /// <summary>Leaves the places at which it changes whether the ground is free.</summary>
     private static List<(PlanPoint Place, int Taker)>? Changes((PlanPoint Place, int Taker) from, List<(PlanPoint Place, int Taker)> found, (PlanPoint Place, int Taker) to)
     {
-        var kept = new List<(PlanPoint Place, int Taker)>();
+        List<(PlanPoint Place, int Taker)>? kept = null;
         var isFree = from.Taker == 0;
         foreach (var place in found)
         {
             if (place.Taker == 0 != isFree)
             {
-                kept.Add(place);
+                (kept ??= []).Add(place);
                 isFree = !isFree;
             }
         }
 
-        if (kept.Count > 0 && isFree == (to.Taker == 0))
+        if (kept is not null && isFree == (to.Taker == 0))
         {
             kept.RemoveAt(kept.Count - 1);
         }
 
-        return kept.Count > 0 ? kept : null;
+        return kept is { Count: > 0 } ? kept : null;
     }
 }

@@ -20,9 +20,8 @@ public sealed class GroundView
     private readonly double[] right;
     private readonly double[] power;
     private readonly bool[] isWide;
-    private readonly List<(double Left, double Right)> nearer = [];
+    private readonly (double Left, double Right)[] nearer;
     private readonly ulong hiddenWithout;
-    private Seen? own;
     private int ownPlace = -1;
     private int ownTop = -1;
 
@@ -40,14 +39,14 @@ public sealed class GroundView
         (Frame, slot, this.newcomer) = (frame, newcomer, trunks[newcomer]);
         (this.gapPercent, this.topPercent, this.hiddenPercent) = (gapPercent, topPercent, hiddenPercent);
         radius = (this.newcomer.Diameter?.Value ?? Length.Zero) * 0.5;
-        (left, right, power, isWide) = (new double[trunks.Count], new double[trunks.Count], new double[trunks.Count], new bool[trunks.Count]);
+        (left, right, power, isWide, nearer) = (new double[trunks.Count], new double[trunks.Count], new double[trunks.Count], new bool[trunks.Count], new (double, double)[trunks.Count]);
         Array.Fill(left, double.NaN);
         for (var index = 0; index < trunks.Count; index++)
         {
-            if (index != newcomer && See(trunks[index], index) is { } seen)
+            if (index != newcomer && trunks[index].Place is { } place && See(trunks[index], index, place) is { } seen)
             {
                 row.Add(seen);
-                Cover(seen);
+                Cover(seen, place);
             }
         }
 
@@ -68,13 +67,12 @@ public sealed class GroundView
     public void Set(PlanPoint place)
     {
         Remove();
-        own = See(newcomer with { Place = place }, slot);
-        if (own is null)
+        if (See(newcomer, slot, place) is not { } own)
         {
             return;
         }
 
-        Cover(own);
+        Cover(own, place);
         ownPlace = 0;
         while (ownPlace < row.Count && ComesBefore(row[ownPlace], own))
         {
@@ -98,7 +96,7 @@ public sealed class GroundView
     /// <returns>They as a set.</returns>
     public ulong Hidden()
     {
-        if (own is null)
+        if (ownPlace < 0)
         {
             return hiddenWithout;
         }
@@ -181,7 +179,7 @@ public sealed class GroundView
 
     private void Remove()
     {
-        if (own is not null)
+        if (ownPlace >= 0)
         {
             row.RemoveAt(ownPlace);
             if (ownTop >= 0)
@@ -190,23 +188,22 @@ public sealed class GroundView
             }
         }
 
-        (own, ownPlace, ownTop, left[slot]) = (null, -1, -1, double.NaN);
+        (ownPlace, ownTop, left[slot]) = (-1, -1, double.NaN);
     }
 
-    private Seen? See(TrunkState trunk, int index)
+    private Seen? See(TrunkState trunk, int index, PlanPoint place)
     {
-        var place = trunk.Place!.Value;
         var half = index == slot ? radius : (trunk.Diameter?.Value ?? Length.Zero) * 0.5;
         return Frame.See(new SpacePoint(place.X, place.Y, Length.Zero)) is { } foot && Frame.Cover(place, half) is { } cover
-            ? new Seen(trunk, index, foot, cover, TrunkAxis.TipOf(trunk) is { } tip ? Frame.See(tip) : null)
+            ? new Seen(trunk, index, foot, cover, TrunkAxis.TipOf(trunk, place) is { } tip ? Frame.See(tip) : null)
             : null;
     }
 
     /// <summary>Notes what a trunk covers, in whole nanometres; of one that is not seen no number stands at the left, which is beside none.</summary>
-    private void Cover(Seen seen)
+    private void Cover(Seen seen, PlanPoint place)
     {
         (left[seen.Index], right[seen.Index]) = (seen.Cover.Left.Nanometres, seen.Cover.Right.Nanometres);
-        (power[seen.Index], isWide[seen.Index]) = (Frame.Power(seen.Trunk.Place!.Value, seen.Index == slot ? radius : (seen.Trunk.Diameter?.Value ?? Length.Zero) * 0.5), seen.Trunk.Diameter is not null);
+        (power[seen.Index], isWide[seen.Index]) = (Frame.Power(place, seen.Index == slot ? radius : (seen.Trunk.Diameter?.Value ?? Length.Zero) * 0.5), seen.Trunk.Diameter is not null);
     }
 
     /// <summary>Whether nearer trunks cover as much of a trunk as hides it: the part of its width that they cover together.</summary>
@@ -218,28 +215,41 @@ public sealed class GroundView
         }
 
         var (from, to) = (left[trunk], right[trunk]);
-        nearer.Clear();
+        var count = 0;
         for (var other = 0; other < left.Length; other++)
         {
             if (left[other] <= to && right[other] >= from && other != trunk && IsNearer(other, trunk))
             {
-                nearer.Add((left[other], right[other]));
+                // From the left on; there are few, and this is asked for each place.
+                var at = count++;
+                for (; at > 0 && nearer[at - 1].Left > left[other]; at--)
+                {
+                    nearer[at] = nearer[at - 1];
+                }
+
+                nearer[at] = (left[other], right[other]);
             }
         }
 
+        var covers = nearer.AsSpan(0, count);
         if (to <= from)
         {
-            return nearer.Exists(cover => cover.Left <= from && cover.Right > from) && 100 >= hiddenPercent;
+            var isCovered = false;
+            foreach (var cover in covers)
+            {
+                isCovered |= cover.Left <= from && cover.Right > from;
+            }
+
+            return isCovered && 100 >= hiddenPercent;
         }
 
-        if (nearer.Count == 0)
+        if (covers.IsEmpty)
         {
             return 0 >= hiddenPercent;
         }
 
-        nearer.Sort((one, other) => one.Left.CompareTo(other.Left));
         double open = 0, upTo = from;
-        foreach (var cover in nearer)
+        foreach (var cover in covers)
         {
             if (cover.Left > upTo)
             {
@@ -253,5 +263,5 @@ public sealed class GroundView
         return new Proportion((to - from - open) / (to - from)).Percent >= hiddenPercent;
     }
 
-    private sealed record Seen(TrunkState Trunk, int Index, ViewedPoint Foot, ViewInterval Cover, ViewedPoint? Top);
+    private readonly record struct Seen(TrunkState Trunk, int Index, ViewedPoint Foot, ViewInterval Cover, ViewedPoint? Top);
 }

@@ -45,14 +45,14 @@ internal sealed class ViewStrips
     /// <returns>Shares of the way, from 0 to 1, in rising order.</returns>
     public IReadOnlyList<double> Between(double from, double to)
     {
-        var shares = new List<double>();
+        List<double>? shares = null;
         double least = Math.Min(from, to), most = Math.Max(from, to);
         var strip = FirstFrom(least);
         var upTo = strip > 0 ? Math.Max(least, strips[strip - 1].Right) : least;
         var start = upTo;
         for (; strip < strips.Length && strips[strip].Right < most; strip++)
         {
-            shares.Add((upTo + strips[strip].Left) / 2);
+            (shares ??= []).Add((upTo + strips[strip].Left) / 2);
             shares.Add((strips[strip].Left + strips[strip].Right) / 2);
             upTo = strips[strip].Right;
         }
@@ -60,7 +60,13 @@ internal sealed class ViewStrips
         var end = strip < strips.Length ? Math.Min(strips[strip].Left, most) : most;
         if ((upTo > start || start > least || end < most) && upTo < end)
         {
-            shares.Add((upTo + end) / 2);
+            (shares ??= []).Add((upTo + end) / 2);
+        }
+
+        // Between most places there is none, and they are asked for every side of a lattice.
+        if (shares is null)
+        {
+            return [];
         }
 
         for (var index = 0; index < shares.Count; index++)

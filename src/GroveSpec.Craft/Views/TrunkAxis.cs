@@ -60,9 +60,16 @@ public sealed class TrunkAxis
     /// <param name="trunk">The trunk.</param>
     /// <returns>Its tip; null when its place is not known, or neither its height nor its line.</returns>
     public static SpacePoint? TipOf(TrunkState trunk) =>
-        trunk is { Place: { } place, Height: { } height, Trunk: { Line.Length: 0, Lean: null } }
+        trunk.Place is { } place ? TipOf(trunk, place) : null;
+
+    /// <summary>The tip of a trunk's axis if the trunk stood at another place.</summary>
+    /// <param name="trunk">The trunk.</param>
+    /// <param name="place">The centre of its base there.</param>
+    /// <returns>Its tip; null when neither its height nor its line is known.</returns>
+    public static SpacePoint? TipOf(TrunkState trunk, PlanPoint place) =>
+        trunk is { Height: { } height, Trunk: { Line.Length: 0, Lean: null } }
             ? new SpacePoint(place.X, place.Y, height.Value)
-            : Of(trunk)?.Tip;
+            : Of(trunk with { Place = place })?.Tip;
 
     /// <summary>A straight trunk of an upright height.</summary>
     /// <param name="place">The centre of its base.</param>
