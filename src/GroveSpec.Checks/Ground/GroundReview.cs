@@ -5,23 +5,26 @@ using GroveSpec.Syntax.Tree;
 
 namespace GroveSpec.Checks.Ground;
 
-/// <summary>Lays what was found beside what the search does not look at: planted later, and lines that could not be read.</summary>
+/// <summary>The search for free ground as growers are told of it: lays what was found beside what the search does not look at: planted later, and lines that could not be read.</summary>
 public static class GroundReview
 {
-    /// <summary>Reviews an answer.</summary>
-    /// <param name="answer">What was found.</param>
+    /// <summary>Finds the free ground of a planting and its best spots, reviewed.</summary>
     /// <param name="context">The planting.</param>
     /// <param name="tree">The tree of its file.</param>
+    /// <param name="wish">The trunk.</param>
+    /// <param name="sideBySide">As <see cref="FreeGround.Find"/> takes it.</param>
+    /// <param name="cancellation">Ends the search.</param>
     /// <returns>
     /// The answer, its spots with those last where the trunk would touch one that is planned to stand there, each said in a note. Where
     /// a place would be written into a line that could not be read whole, it is not, since a second place would hide the one that was
     /// meant.
     /// </returns>
-    public static GroundAnswer Of(GroundAnswer answer, CheckContext context, SyntaxTree tree)
+    /// <exception cref="OperationCanceledException">The search was ended.</exception>
+    public static GroundAnswer Find(CheckContext context, SyntaxTree tree, GroundWish wish, Action<int, Action<int>>? sideBySide = null, CancellationToken cancellation = default)
     {
-        ArgumentNullException.ThrowIfNull(answer);
         ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(tree);
+        var answer = FreeGround.Find(context, wish, sideBySide, cancellation);
         return answer.Trunk is not { } trunk || answer.Spots.IsEmpty ? answer : Unread(PlannedLast(answer, trunk, context), trunk, context, tree);
     }
 

@@ -72,7 +72,7 @@ internal sealed class GroundCommand : PlantingCommand<GroundAnswer>
         var wish = new GroundWish(SharedOptions.ReadLength("--diameter", parsed.GetValue(diameter), units), SharedOptions.ReadLength("--height", parsed.GetValue(height), units), parsed.GetValue(of) is { } name ? NameForm.Of(name.Trim()) : null);
         return wish is { Diameter: null, Of: null }
             ? throw new UsageException("ground needs the thickness of the trunk, --diameter 18mm, or the name of one of the planting, --of C.")
-            : planting => GroundReview.Of(FreeGround.Find(planting.ToContext(), wish, (count, work) => Parallel.For(0, count, work)), planting.ToContext(), planting.Tree);
+            : planting => GroundReview.Find(planting.ToContext(), planting.Tree, wish, (count, work) => Parallel.For(0, count, work));
     }
 
     /// <inheritdoc/>

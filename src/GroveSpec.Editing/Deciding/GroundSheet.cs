@@ -27,7 +27,7 @@ internal static class GroundSheet
         var (usualDiameter, usualHeight) = of is null ? UsualSizes(assessment.State, fields) : (null, null);
         var diameter = fields.Length(DiameterField, of is null ? "Or one more, thick" : "If it were thick", usualDiameter, mayBeEmpty: of is not null);
         var height = fields.Length(HeightField, "and high", usualHeight, mayBeEmpty: true);
-        var answer = GroundReview.Of(FreeGround.Find(assessment.ToContext(), new GroundWish(diameter, height, of), sideBySide, cancellation), assessment.ToContext(), assessment.Tree);
+        var answer = GroundReview.Find(assessment.ToContext(), assessment.Tree, new GroundWish(diameter, height, of), sideBySide, cancellation);
         if (answer.Obstacle is { } obstacle)
         {
             return new DecisionSheet { Says = [obstacle], Fields = fields.Fields };

@@ -116,7 +116,7 @@ internal sealed class DecisionsSection
         }
 
         var wish = new GroundWish(planned.Diameter is null ? NewcomerSizes.UsualDiameter : null, null, planned.Name);
-        var answer = GroundReview.Of(FreeGround.Find(planting.ToContext(), wish), planting.ToContext(), planting.Tree);
+        var answer = GroundReview.Find(planting.ToContext(), planting.Tree, wish);
         if (answer.Obstacle is not null)
         {
             return;

@@ -129,6 +129,6 @@ public sealed class GroundEditsTests
     private static GroundAnswer Found(string source, GroundWish wish)
     {
         var assessment = Check.Of(source);
-        return GroundReview.Of(FreeGround.Find(assessment.ToContext(), wish, cancellation: TestContext.Current.CancellationToken), assessment.ToContext(), assessment.Tree);
+        return GroundReview.Find(assessment.ToContext(), assessment.Tree, wish, cancellation: TestContext.Current.CancellationToken);
     }
 }
