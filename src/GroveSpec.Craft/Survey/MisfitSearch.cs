@@ -55,6 +55,9 @@ internal sealed class MisfitSearch
     // Networks of so few coordinates are fitted from all starts, which costs little.
     private const int Tiny = 4;
 
+    // Without one reading those of so few are: a mistake can bend all others into a shape of their own, in which the wrong ones look off.
+    private const int Small = 24;
+
     private readonly SolvedNetwork solved;
     private readonly SurveyNetwork network;
     private readonly NetworkReading[] between;
@@ -78,7 +81,7 @@ internal sealed class MisfitSearch
             return Best([.. misplaced.Select(one => one.Explanation)]);
         }
 
-        if (!isAlarming)
+        if (!isAlarming && !MayHide)
         {
             return MisfitVerdict.AllFits;
         }
@@ -128,6 +131,9 @@ internal sealed class MisfitSearch
 
         return loose ?? fallback ?? (agrees && !isAnyExplained ? MisfitVerdict.AllFits : MisfitVerdict.Unsettled);
     }
+
+    /// <summary>Whether readings that agree as a tape does leave so much that a mistake may have bent them into another shape, which is looked for where that costs little.</summary>
+    private bool MayHide => network.Unknowns <= Small && solved.Spare > ReadingPrecision.FewestSpare && solved.Precision.RootMeanSquare > ReadingPrecision.AssumedMillimetres;
 
     /// <summary>Whether all else agrees, but so few readings so badly that a mistake more may explain it as well.</summary>
     private static bool IsLoose(Explanation one) => one.Spare is > 0 and < ReadingPrecision.FewestSpare && one.SumOfSquares > Loose * Loose * one.Spare;
@@ -340,9 +346,9 @@ internal sealed class MisfitSearch
 
         // Far above the best nothing is alike.
         var least = rest.Fit(places, isFew ? double.PositiveInfinity : Math.Max(best, MetInSquares), isSumAsked: true);
-        if (rest.Readings.Length > 0 && (isFew || network.Unknowns <= Tiny))
+        if (rest.Readings.Length > 0 && (isFew || network.Unknowns <= (readings.Length == 1 ? Small : Tiny)))
         {
-            // With so few readings another shape altogether may meet those that are left, and then nothing speaks against these being off.
+            // Another shape altogether may meet those that are left, and where they are few nothing speaks then against these being off.
             // Once they are met as well as a tape reads, a better shape would tell no more.
             using var starts = StartPlaces.Of(rest, solved.Places).GetEnumerator();
             while (least > MetInSquares && starts.MoveNext())
