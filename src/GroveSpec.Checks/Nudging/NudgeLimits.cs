@@ -39,8 +39,13 @@ internal static class NudgeLimits
         {
             var check = Catalogue.Find(NameOf(kind))!;
             var isOn = context.Planting.Muted.All(muted => muted.Check != check.Name) && (withSizes || kind is not (StandFaultKind.TwinDiameters or StandFaultKind.TwinHeights));
-            var limit = limits.For(check);
-            found.Set(kind, isOn ? limit * (kind is StandFaultKind.HiddenTrunk or StandFaultKind.DepthReversed ? 1 - margin : 1 + margin) : null, ChoiceCheck.WeightOf(check.Severity));
+            var limit = kind switch
+            {
+                StandFaultKind.Touching => margin,
+                StandFaultKind.HiddenTrunk or StandFaultKind.DepthReversed => limits.For(check) * (1 - margin),
+                _ => limits.For(check) * (1 + margin),
+            };
+            found.Set(kind, isOn ? limit : null, ChoiceCheck.WeightOf(check.Severity));
             Accept(context, found, kind, check.Name);
         }
 

@@ -133,7 +133,7 @@ public sealed partial class LooseStand
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private bool Touch(int thinner, int thicker)
     {
-        var reach = diameter[thicker] + (isGrownTogether ? 0 : diameter[thinner]);
+        var reach = (diameter[thicker] + (isGrownTogether ? 0 : diameter[thinner])) * touchingReach;
         return 4 * SquareOf(thinner, thicker) <= reach * reach;
     }
 
@@ -141,7 +141,7 @@ public sealed partial class LooseStand
     {
         for (var thinner = 0; thinner < Count && limits.IsOn(StandFaultKind.Touching); thinner++)
         {
-            var most = diameter[thinner] + widest;
+            var most = (diameter[thinner] + widest) * touchingReach;
             if (4 * nearest[thinner] > most * most)
             {
                 continue;

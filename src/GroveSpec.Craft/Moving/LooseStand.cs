@@ -18,6 +18,7 @@ public sealed partial class LooseStand
     private readonly StandFaultLimits limits;
     private readonly ContainerOutline? outline;
     private readonly bool isGrownTogether;
+    private readonly double touchingReach;
     private readonly double[] x;
     private readonly double[] y;
     private readonly double[] diameter;
@@ -65,6 +66,7 @@ public sealed partial class LooseStand
         ArgumentNullException.ThrowIfNull(state);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(standing.Count, MostTrunks);
         (this.limits, this.outline, this.largest, this.isGrownTogether) = (limits, outline, largest, isGrownTogether);
+        touchingReach = 1 + limits[StandFaultKind.Touching];
         Count = standing.Count;
         (x, y) = (PaddedWith(standing.Sections.Select(section => section.Centre.X.Millimetres)), PaddedWith(standing.Sections.Select(section => section.Centre.Y.Millimetres)));
         (firstX, firstY) = ([.. x], [.. y]);

@@ -14,7 +14,8 @@ namespace GroveSpec.Craft.Moving;
 /// each other.
 /// Then each trunk alone, by whole steps, the nearest first and as far as that may be shorter than what was
 /// found, so that what one trunk can mend is mended. Then the best of what was found is worn down: a trunk is put back, or
-/// nearer to where it was, or two are shifted together, as long as no more is amiss than before. And last trunks are left where
+/// nearer to where it was, or two are shifted together, as long as no more is amiss than before; and where something is left,
+/// mending goes on from there. And last trunks are left where
 /// they were that the others can do without by hardly longer ways. Each has its measure of work and its own chance from a seed, so that the same stand
 /// gives the same shifts whatever the machine and however many searches run at once.
 /// </remarks>
@@ -102,9 +103,25 @@ public sealed class ShiftSearch
 
         ShiftState[] worn = [.. kept.Where(state => state.Weight == kept[0].Weight).Take(Polished)];
         sideBySide(worn.Length, run => worn[run] = new ShiftPolish(Tries(), new SeededRandom(Seed)).Shorten(worn[run], (long)(WorkOfPolish * effort)));
-        var shortest = worn.Aggregate((one, other) => other.IsBetterThan(one) ? other : one);
+        var shortest = MendedFurther(worn.Aggregate((one, other) => other.IsBetterThan(one) ? other : one), effort);
         var again = Tries();
         return new FewerShifts(again, new ShiftPolish(again, new SeededRandom(Seed)), new SeededRandom(Seed)).Find(shortest, (long)(WorkOfFewer * effort));
+    }
+
+    /// <summary>Mends what is left from where the trunks have come to, as long as that leaves less.</summary>
+    private ShiftState MendedFurther(ShiftState state, double effort)
+    {
+        for (var isBetter = true; isBetter && state.Weight > 0;)
+        {
+            var tries = Tries();
+            tries.Load(state);
+            var polish = new ShiftPolish(tries, new SeededRandom(Seed));
+            var mended = polish.Shorten(polish.Written(new ShiftRepairs(tries).Find(state, (long)(WorkOfRepairsOfMany * effort))[0]), (long)(WorkOfRepairsOfMany * effort));
+            isBetter = mended.Weight < state.Weight;
+            state = isBetter ? mended : state;
+        }
+
+        return state;
     }
 
     /// <summary>How much longer to anneal by how much is amiss: many findings at once hang together, few do not.</summary>

@@ -11,7 +11,7 @@ public sealed class StandFaultLimits
 
     /// <summary>The limit of a kind: as the check of that name has it; not a number where nobody asks for it, so that nothing is within it.</summary>
     /// <param name="kind">The kind.</param>
-    /// <returns>The limit in the unit of the check: percent, millimetres or a bare ratio; 0 for a kind that has none and is asked for.</returns>
+    /// <returns>The limit in the unit of the check: percent, millimetres or a bare ratio; for touching the share of both radii that is kept free beside them; 0 for another kind that has none and is asked for.</returns>
     public double this[StandFaultKind kind] => limits[(int)kind];
 
     /// <summary>Whether anybody asks for a kind.</summary>

@@ -190,6 +190,52 @@ public sealed class NudgingTests
         Assert.True(mended > 15, $"Only {mended} could be mended by one.");
     }
 
+    [Theory]
+    [InlineData(39)]
+    [InlineData(40)]
+    [InlineData(41)]
+    [InlineData(42)]
+    public void Trunks_are_not_brought_so_near_that_their_bark_meets_just_at_the_limit(double reach)
+    {
+        // The shortest way would set T1 and T3 19.5 mm apart, as much as both radii together, which the check tells as touching.
+        const string three = """
+            planting "Three"
+            habit group
+            container oval 600 x 400 x 50 mm
+            viewed from 180 deg, at 1100 mm, eye 160 mm, near
+            trunk T1 at -15, 4 mm diameter 28.1 mm height 350 mm
+            trunk T2 at 33, -89 mm diameter 15.0 mm height 214 mm
+            trunk T3 at -42, -15 mm diameter 10.9 mm height 181 mm
+
+            """;
+        var answer = Find(three, Usual with { Reach = Length.FromMillimetres(reach) });
+        Assert.Equal(3, answer.Now.Length);
+        Assert.Empty(answer.Suggestions[0].Left);
+    }
+
+    [Fact]
+    public void Where_something_is_left_a_second_run_from_there_finds_nothing_better()
+    {
+        // Eight trunks, of which the first search left the main one on the centre line.
+        const string eight = """
+            planting "Eight"
+            habit group
+            species acer-palmatum
+            container oval 600 x 400 x 50 mm
+            viewed from 180 deg, at 1100 mm, eye 160 mm, near
+            trunk T1 at -41, 77 mm diameter 21.8 mm height 257 mm
+            trunk T2 at -5, -78 mm diameter 21.2 mm height 257 mm
+            trunk T3 at 107, -19 mm diameter 17.5 mm height 247 mm
+            trunk T4 at 64, -107 mm diameter 16.7 mm height 242 mm
+            trunk T5 at -168, 30 mm diameter 16.0 mm height 210 mm
+            trunk T6 at 20, 77 mm diameter 15.8 mm height 216 mm
+            trunk T7 at 31, -80 mm diameter 14.7 mm height 206 mm
+            trunk T8 at -133, -107 mm diameter 12.2 mm height 188 mm
+
+            """;
+        Assert.Equal(["even-count"], Find(eight).Suggestions[0].Left.Select(finding => finding.Check.Name));
+    }
+
     [Fact]
     public void Moves_are_at_most_a_tenth_longer_than_those_of_a_long_search()
     {
