@@ -42,6 +42,25 @@ public sealed class NudgeCommandTests : PlantingCommandTests
         Assert.DoesNotContain("three-in-line", Work.Run("check", "a.grove").Output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("gone/report.json", ExitStatus.Files)]
+    [InlineData("", ExitStatus.Usage)]
+    [InlineData("a.grove", ExitStatus.Usage)]
+    public void Where_the_report_cannot_be_written_the_planting_stays_as_it_is(string output, int status)
+    {
+        Assert.Equal(status, (int)Work.Run("nudge", "a.grove", "--write", "--json", "--output", output).Status);
+        Assert.Equal(Row, Work.Read("a.grove"));
+    }
+
+    [Fact]
+    public void A_picture_that_cannot_be_is_refused_by_the_option_that_names_it()
+    {
+        Assert.Contains("--picture needs the name of a file or folder.", Work.Run("nudge", "a.grove", "--picture", "").Errors, StringComparison.Ordinal);
+        var other = Work.Run("nudge", "a.grove", "--picture", "moves.jpg").Errors;
+        Assert.Contains(".jpg is none of them. Name another file.", Flowing(other), StringComparison.Ordinal);
+        Assert.DoesNotContain("--format", other, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Where_nothing_is_suggested_nothing_is_written()
     {

@@ -31,7 +31,7 @@ public sealed record GroundSpot
     /// <summary>What a trunk there raises that is not found without it, whatever its place left out; empty on free ground.</summary>
     public ImmutableArray<Finding> Raises { get; init; } = [];
 
-    /// <summary>What is found now and no longer with a trunk there.</summary>
+    /// <summary>What is found without the trunk and no longer with it there.</summary>
     public ImmutableArray<Finding> Clears { get; init; } = [];
 
     /// <summary>The edits that write it into the file; empty where a note says why the trunk's place is not written.</summary>

@@ -15,15 +15,16 @@ internal static class GroundWords
     /// <param name="edge">The nearest place where a finding begins.</param>
     /// <param name="room">How far that is.</param>
     /// <param name="reason">What begins there; null where only the ground ends.</param>
-    /// <param name="clears">What is found now and no longer.</param>
+    /// <param name="clears">What is found without the newcomer and no longer with it.</param>
+    /// <param name="isOneMore">Whether the newcomer is no trunk of the planting, so that without it is now.</param>
     /// <returns>One sentence.</returns>
-    public static string Why(GroundCase ground, PlanPoint place, PlanPoint edge, Length room, GroundReason? reason, ImmutableArray<Finding> clears)
+    public static string Why(GroundCase ground, PlanPoint place, PlanPoint edge, Length room, GroundReason? reason, ImmutableArray<Finding> clears, bool isOneMore)
     {
         var units = ground.Without.Units;
         var limit = reason is { } begins ? Begins(ground, begins, edge) : "the ground ends there";
         var toward = room > Length.Zero ? $" {Wording.Toward(place.BearingTo(edge))}" : "";
         var gaps = Gaps(ground, place);
-        var welcome = clears.IsEmpty ? "" : $"; {(clears.Length == 1 ? "it clears" : $"it clears {clears.Length} findings, the first being")} {clears[0].Check.Name}{(clears[0].Trunks.IsEmpty ? "" : $" of {Wording.List(clears[0].Trunks)}")}";
+        var welcome = clears.IsEmpty ? "" : $"; {(isOneMore ? "" : "of what is found without it ")}{(clears.Length == 1 ? "it clears" : $"it clears {clears.Length} findings, the first being")} {clears[0].Check.Name}{(clears[0].Trunks.IsEmpty ? "" : $" of {Wording.List(clears[0].Trunks)}")}";
         return $"It may be set {LengthWording.Say(room, units)} off in any direction before a finding begins, the nearest{toward}: {limit}{gaps}{welcome}.";
     }
 

@@ -182,7 +182,7 @@ internal sealed class SpotSearch
             LimitedBy = beyond?.Check.Name,
             LimitedByTrunks = beyond is { } limit ? ground.NamesOf(limit.Trunks & ~ground.Own) : [],
             Score = spot.Score,
-            Why = spot.Edge is { } edge ? GroundWords.Why(ground, spot.Place, edge, spot.Room, beyond, change.Clears) : GroundWords.LeastBad(change.Raises),
+            Why = spot.Edge is { } edge ? GroundWords.Why(ground, spot.Place, edge, spot.Room, beyond, change.Clears, context.State.Trunks.All(trunk => trunk.Name != ground.Newcomer.Name)) : GroundWords.LeastBad(change.Raises),
             Raises = change.Raises,
             Clears = change.Clears,
             Edits = GroundEdits.Of(context, ground.Newcomer, spot.Place),

@@ -88,7 +88,7 @@ internal sealed class CalendarCommand : GroveCommand
 
         var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
         var pictures = parsed.GetValue(timeline);
-        var form = PictureFile.FormatOf(null, pictures);
+        var form = PictureFile.FormatOf(pictures);
         var search = InputSearch.Find(names, terminal.Folder);
         var folder = FolderOf(appointments, 1, search, terminal);
         var pictureFolder = FolderOf(pictures, search.Files.Count, search, terminal);

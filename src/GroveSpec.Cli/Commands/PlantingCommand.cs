@@ -56,6 +56,12 @@ internal abstract class PlantingCommand<TAnswer> : GroveCommand
         if (isWriting)
         {
             RefuseToWrite(day, search);
+            if (path is not null)
+            {
+                // A planting that is written while its report cannot be would leave nobody knowing what was changed.
+                Delivery.RefuseInputs(path, search.Files, terminal);
+                OutputFile.Prove(path, terminal.Folder);
+            }
         }
 
         var isJson = parsed.GetValue(json);

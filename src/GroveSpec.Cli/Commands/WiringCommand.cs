@@ -69,7 +69,7 @@ internal sealed class WiringCommand : GroveCommand
     {
         var path = parsed.GetValue(output) is InputFile.StandardInput ? null : parsed.GetValue(output);
         var picture = parsed.GetValue(sheet);
-        var form = PictureFile.FormatOf(null, picture);
+        var form = PictureFile.FormatOf(picture);
         var page = PictureFile.PageOf(parsed.GetValue(paper), form);
         var measures = SharedOptions.ReadUnits(parsed.GetValue(units));
         var search = InputSearch.Find(names, terminal.Folder);

@@ -45,6 +45,30 @@ internal static class OutputFile
         }
     }
 
+    /// <summary>Refuses a file that cannot be written, before anything is changed: by writing beside it and taking that away again.</summary>
+    /// <param name="name">Its path as the person gave it.</param>
+    /// <param name="folder">The full path of the folder that a relative one starts from.</param>
+    /// <exception cref="FileTroubleException">It cannot be written.</exception>
+    public static void Prove(string name, string folder)
+    {
+        try
+        {
+            var path = TargetOf(Path.GetFullPath(name, folder));
+            switch (FileFacts.Of(path).Kind)
+            {
+                case FileKind.Folder:
+                    throw new FileTroubleException(name, "it cannot be written: it is a folder.");
+                case FileKind.None or FileKind.Regular:
+                    File.Delete(WritePartial(path, [], null));
+                    break;
+            }
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw FileTroubleException.From(name, exception, writing: true);
+        }
+    }
+
     /// <summary>Writes a file that must not be there yet.</summary>
     /// <param name="name">Its path as the person gave it.</param>
     /// <param name="folder">The full path of the folder that a relative one starts from.</param>

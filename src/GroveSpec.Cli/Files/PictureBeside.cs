@@ -32,7 +32,12 @@ internal sealed class PictureBeside
     /// <exception cref="UsageException">It cannot be written so.</exception>
     public static PictureBeside Of(string? written, string subject, string? report, bool isJson, InputSearch search, Terminal terminal)
     {
-        var form = PictureFile.FormatOf(null, written);
+        if (written is "")
+        {
+            throw new UsageException("--picture needs the name of a file or folder.");
+        }
+
+        var form = PictureFile.FormatOf(written);
         if (written is InputFile.StandardInput && (isJson || report is not null || search.Files.Count > 1))
         {
             throw new UsageException("--picture - writes one drawing to standard output, and nothing else then does. Name a file or a folder for --picture.");

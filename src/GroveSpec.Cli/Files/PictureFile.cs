@@ -14,7 +14,15 @@ internal static class PictureFile
     /// <param name="path">The output; null for standard output.</param>
     /// <returns>The form.</returns>
     /// <exception cref="UsageException">There is no such form.</exception>
-    public static PictureFormat FormatOf(string? written, string? path)
+    public static PictureFormat FormatOf(string? written, string? path) => FormatOf(written, path, ", or say which form with --format");
+
+    /// <summary>The form that the output's name ends in, else SVG, for a command that has no <c>--format</c>.</summary>
+    /// <param name="path">The output; null for standard output.</param>
+    /// <returns>The form.</returns>
+    /// <exception cref="UsageException">There is no such form.</exception>
+    public static PictureFormat FormatOf(string? path) => FormatOf(null, path, "");
+
+    private static PictureFormat FormatOf(string? written, string? path, string otherwise)
     {
         if (written is not null)
         {
@@ -28,7 +36,7 @@ internal static class PictureFile
             ".png" => PictureFormat.Png,
             ".pdf" => PictureFormat.Pdf,
             _ when path!.EndsWith('/') || Directory.Exists(path) => PictureFormat.Svg,
-            var ending => throw new UsageException($"A drawing can be written as .svg, .png or .pdf; {HarmlessText.OneLine(ending)} is none of them. Name another file, or say which form with --format."),
+            var ending => throw new UsageException($"A drawing can be written as .svg, .png or .pdf; {HarmlessText.OneLine(ending)} is none of them. Name another file{otherwise}."),
         };
     }
 

@@ -47,9 +47,10 @@ public sealed class RoleAims
             Main |= isMain ? players : 0;
         }
 
-        if (ranks.Length == 0 && trunks.Trunks.Concat(others).MaxBy(trunk => trunk.Diameter?.Value.Nanometres ?? 0) is { Diameter: not null } thickest && trunks.Trunks.IndexOf(thickest) is >= 0 and var place)
+        if (ranks.Length == 0 && trunks.Trunks.Concat(others).Max(trunk => trunk.Diameter?.Value) is { } most && others.All(other => other.Diameter?.Value != most))
         {
-            Main = 1u << place;
+            // Of several that are as thick any is the main one.
+            Main = trunks.Trunks.Select((trunk, place) => trunk.Diameter?.Value == most ? 1u << place : 0).Aggregate(0u, (set, bit) => set | bit);
             roles.Add((Main, new double[trunks.Count], double.PositiveInfinity, 0, MainLost));
         }
 

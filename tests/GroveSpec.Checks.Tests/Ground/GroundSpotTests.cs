@@ -20,6 +20,15 @@ public sealed class GroundSpotTests
         """;
 
     [Fact]
+    public void What_is_told_of_a_trunk_that_stands_is_told_against_the_planting_without_it()
+    {
+        var context = Check.Of(BackRight).ToContext();
+        var (own, other) = (new GroundWish(null, null, "D"), new GroundWish(Length.FromMillimetres(18), null, null));
+        Assert.EndsWith("raises nothing that is not found without it.", Sentences.GroundSentences.Ground(FreeGround.Find(context, own, cancellation: TestContext.Current.CancellationToken), UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.EndsWith("raises nothing that is not found now.", Sentences.GroundSentences.Ground(FreeGround.Find(context, other, cancellation: TestContext.Current.CancellationToken), UnitSystem.Metric), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_spot_stands_no_farther_from_the_group_than_its_trunks_stand_from_each_other()
     {
         // The widest gap from any to its nearest is 114 mm, from B to A; balance alone would send the newcomer to the front left corner.

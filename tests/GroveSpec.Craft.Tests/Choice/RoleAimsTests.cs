@@ -42,6 +42,20 @@ public sealed class RoleAimsTests
 
     [Theory]
 
+    // T1 and T3 are the thickest: with either of them nothing is lost.
+    [InlineData(0b0010, 0)]
+    [InlineData(0b1000, 0)]
+    [InlineData(0b1011, 0)]
+    [InlineData(0b0101, 2)]
+    public void Of_several_that_are_as_thick_any_is_the_main_trunk(int kept, double lost)
+    {
+        var aims = Of([], (null, 30, null), (null, 43, null), (null, 12, null), (null, 43, null));
+        Assert.Equal(lost, aims.Loss((uint)kept), 1e-12);
+        Assert.Equal(0b1010u, aims.Main);
+    }
+
+    [Theory]
+
     // Of 40 mm and 400 mm: T0 lacks a quarter of each, in the mean 0.25.
     [InlineData(0b00001, 0.125)]
 
@@ -118,7 +132,7 @@ public sealed class RoleAimsTests
 
         // T0 still plays the role; without both 2 and 1 are lost.
         Assert.Equal((2.0, 3.0, 0.0), (aims.Loss(0b101), aims.Loss(0b100), aims.Loss(0b010)));
-        Assert.Equal(0b01u, Of([], (null, 30, null), (null, 30, null)).Main);
+        Assert.Equal(0b11u, Of([], (null, 30, null), (null, 30, null)).Main);
     }
 
     [Fact]
