@@ -57,6 +57,11 @@ public static class Nudging
         }
 
         remarks.AddRange(suggestions.SelectMany(suggestion => Planned(context, suggestion)).Distinct());
+        if (ReadByTape(context, suggestions) is { Count: > 0 } read)
+        {
+            remarks.Add($"Tapes were read to {Wording.List(Wording.Sorted(read), 12)}: once {(read.Count == 1 ? "it is" : "they are")} moved those readings fit no more, so read them anew or take them out.");
+        }
+
         if (now.Where(IsOutOfReach).Select(finding => finding.Check.Name).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } others)
         {
             remarks.Add($"No move can mend {Wording.List(others)}.");
@@ -76,6 +81,13 @@ public static class Nudging
         .Where(move => move.IsMoved)
         .SelectMany(move => Moving.PlannedTrunks.Touched(context.State, suggestion.State.Trunks.First(trunk => trunk.Name == move.Name), move.Place)
             .Select(planned => Moving.PlannedTrunks.Say($"Moved so, {Wording.Name(move.Name)}", move.Place, planned, context.Units)));
+
+    /// <summary>The trunks with tape readings that are moved.</summary>
+    private static List<string> ReadByTape(CheckContext context, IReadOnlyCollection<NudgeSuggestion> suggestions) =>
+    [
+        .. suggestions.SelectMany(suggestion => suggestion.Moves).Where(move => move.IsMoved).Select(move => move.Name).Distinct(StringComparer.Ordinal)
+            .Where(name => context.Planting.Tapes.Any(tape => tape.From == name || tape.To == name)),
+    ];
 
     private static ImmutableArray<Finding> Composition(CheckContext context) => [.. Checker.Check(context, []).Findings.Where(finding => finding.Check.IsComposition)];
 

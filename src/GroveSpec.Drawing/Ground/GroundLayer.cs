@@ -31,7 +31,7 @@ internal sealed class GroundLayer : PlanLayer
         Remark = DrawnText.Clean($"Free ground for {about}, {thick} thick{high} · from above");
         Note = answer.Outline.IsEmpty
             ? "No ground is free: the numbered rings are the least bad spots."
-            : "Hatched ground is free for the middle of the trunk. Numbered rings are the best spots; the dotted ring round each is the room to be off.";
+            : "Hatched ground is free for the middle of the trunk. Numbered rings are the best spots; the dotted ring round each is as far as its bark may come.";
     }
 
     /// <inheritdoc/>
@@ -48,6 +48,13 @@ internal sealed class GroundLayer : PlanLayer
 
     /// <inheritdoc/>
     public override string Note { get; }
+
+    /// <inheritdoc/>
+    public override IEnumerable<PlanPoint> Reaches =>
+    [
+        .. answer.Outline.SelectMany(ring => ring),
+        .. answer.Spots.SelectMany(spot => Corners(spot.Place, spot.Room + (diameter * 0.5))),
+    ];
 
     /// <inheritdoc/>
     public override StyleSheet Sheet() => GroundStyle.Sheet();
@@ -209,4 +216,6 @@ internal sealed class GroundLayer : PlanLayer
 
         return points;
     }
+
+    private static PlanPoint[] Corners(PlanPoint place, Length far) => [new(place.X - far, place.Y - far), new(place.X + far, place.Y + far)];
 }

@@ -1,4 +1,5 @@
 using GroveSpec.Drawing.Scene;
+using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Drawing.Plan;
@@ -40,6 +41,9 @@ internal abstract class PlanLayer
     /// <param name="trunk">The trunk.</param>
     /// <returns>Pixels from its centre; here always 0.</returns>
     public virtual double ReachOf(DrawnTrunk trunk) => 0;
+
+    /// <summary>Places that the page holds besides what stands and the container.</summary>
+    public virtual IEnumerable<PlanPoint> Reaches => [];
 
     /// <summary>Whether gaps between neighbours are drawn besides.</summary>
     public virtual bool ShowsGaps => true;

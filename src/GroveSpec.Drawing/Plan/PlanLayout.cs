@@ -32,7 +32,7 @@ internal sealed class PlanLayout
         ViewedFrom = state.Planting.Viewed?.From ?? Bearing.Front;
         Detail = trunks.Length > 1000 ? PlanDetail.Least : trunks.Length > 120 ? PlanDetail.Less : PlanDetail.Full;
 
-        var extent = Extent(framed, shown);
+        var extent = Extent(framed, shown, layer);
         if (options.ShowBearings && panel is null)
         {
             DialRadiusMm = Rim.Select(point => Math.Sqrt((point.X * point.X) + (point.Y * point.Y))).DefaultIfEmpty(1).Max();
@@ -132,9 +132,14 @@ internal sealed class PlanLayout
     }
 
     // Page-wise: top is the back, so y is turned round here.
-    private Box Extent(TrunkState[] trunks, ShownSize[] shown)
+    private Box Extent(TrunkState[] trunks, ShownSize[] shown, PlanLayer? layer)
     {
         Box? extent = null;
+        foreach (var (x, y) in (layer?.Reaches ?? []).Select(Millimetres))
+        {
+            extent = Including(extent, new Box(x, -y, x, -y));
+        }
+
         foreach (var (x, y) in Rim)
         {
             extent = Including(extent, new Box(x, -y, x, -y));

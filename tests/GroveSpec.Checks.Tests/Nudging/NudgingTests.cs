@@ -160,6 +160,15 @@ public sealed class NudgingTests
     }
 
     [Fact]
+    public void Of_a_trunk_that_is_moved_it_is_told_that_tapes_read_to_it_fit_no_more()
+    {
+        const string told = "Tapes were read to B: once it is moved those readings fit no more, so read them anew or take them out.";
+        var fixedBesideB = Row.Replace("diameter 40 mm", "diameter 40 mm fixed", StringComparison.Ordinal).Replace("diameter 12 mm", "diameter 12 mm fixed", StringComparison.Ordinal);
+        Assert.Contains(told, Find(fixedBesideB + "tape A to B 92.4 mm\n").Remarks);
+        Assert.DoesNotContain(Find(fixedBesideB + "tape A to C 235.4 mm\n").Remarks, remark => remark.StartsWith("Tapes were read", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_run_that_is_written_out_goes_with_its_foot()
     {
         const string run = "trunk B at -30, 1 mm diameter 24 mm line (-30,1,0) (-20,4,120) (-36,0,300) mm";

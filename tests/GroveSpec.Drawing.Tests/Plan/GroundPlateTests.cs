@@ -1,6 +1,7 @@
 using System.Xml.Linq;
 using GroveSpec.Checks;
 using GroveSpec.Checks.Ground;
+using GroveSpec.Drawing.Scene;
 using GroveSpec.Drawing.Tests.Front;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
@@ -43,6 +44,29 @@ public sealed class GroundPlateTests
         Assert.Equal(answer.Outline.Length, ((string)Assert.Single(paths).Attribute("d")!).Count(letter => letter is 'M' or 'm'));
         Assert.Contains("class=\"gs-free-hatch\"", svg, StringComparison.Ordinal);
         Assert.Equal(svg, Draw(Plantings.Scattered(5, 3, hasFindings: false).State, 40).Svg);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void The_page_holds_all_the_ground_and_the_rings_of_its_spots(bool hasContainer)
+    {
+        var state = Plantings.Scattered(3, 3, hasFindings: false).State;
+        var (answer, svg) = Draw(hasContainer ? state : state with { Planting = state.Planting with { Container = null } }, 12);
+        var reader = new PlateReader(svg);
+        var elements = XDocument.Parse(svg).Descendants().ToArray();
+        var rings = elements.Where(element => (string?)element.Attribute("class") == "gs-room")
+            .Select(ring => Box.About(Number(ring, "cx"), Number(ring, "cy"), 2 * Number(ring, "r"), 2 * Number(ring, "r"))).ToArray();
+        Assert.Equal(hasContainer, answer.WholeArea is not null);
+        Assert.NotEmpty(rings);
+        Assert.All(rings, ring => Assert.True(reader.Page.Holds(ring)));
+
+        // The ground goes as far as the rings or farther, so the page is laid out to it and no more is left than the margins.
+        var scale = rings.Max(ring => ring.Width) / (2 * (answer.Spots.Max(spot => spot.Room).Millimetres + 6));
+        var places = answer.Outline.SelectMany(ring => ring).ToArray();
+        Assert.True((places.Max(place => place.X) - places.Min(place => place.X)).Millimetres * scale <= reader.Page.Width);
+
+        static double Number(XElement element, string name) => double.Parse((string)element.Attribute(name)!, System.Globalization.CultureInfo.InvariantCulture);
     }
 
     private static (GroundAnswer Answer, string Svg) Draw(PlantingState state, double diameter)
