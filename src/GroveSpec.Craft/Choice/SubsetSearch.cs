@@ -54,9 +54,10 @@ public sealed class SubsetSearch
                 var (required, within, _) = score.Parts[part];
                 var (kept, possible) = (fixedIn | required, allowed & within);
                 if ((kept & ~possible) == 0 && BitOperations.PopCount(kept) <= size && BitOperations.PopCount(possible) >= size
-                    && score.Bound(kept, possible, size, least + Hair) <= least + Hair)
+                    && score.Bound(kept, possible, size, least + Hair) is var bound && bound <= least + Hair
+                    && StageOf(part, kept, possible, size, least + Hair - bound) is { } stage)
                 {
-                    Look(StageOf(part, kept, possible, size), 0, kept);
+                    Look(stage, 0, kept);
                 }
             }
         }
@@ -64,24 +65,29 @@ public sealed class SubsetSearch
         return best == 0 ? null : (best, least);
     }
 
-    private Stage StageOf(int part, uint kept, uint possible, int size)
+    /// <summary>The search of a part for one size, with the least that things from each place on add among themselves.</summary>
+    /// <returns>The stage; null where what any set has to take from some place on adds more than is left.</returns>
+    private Stage? StageOf(int part, uint kept, uint possible, int size, double left)
     {
         if (!stages.TryGetValue((part, size), out var stage))
         {
             stage = new Stage(part, size, [.. score.Parts[part].Order.Where(thing => ((possible & ~kept) >> thing & 1) != 0)], possible, size - BitOperations.PopCount(kept));
             stages[(part, size)] = stage;
-            for (var depth = stage.Order.Length - 1; depth >= 0; depth--)
+        }
+
+        for (; stage.From > 0 && stage.Forced <= left; stage.From--)
+        {
+            // Before a place no more can have been taken than there are, so fewer are never asked for from it on.
+            var depth = stage.From - 1;
+            for (var number = Math.Max(1, stage.Missing - depth); number <= Math.Min(stage.Missing, stage.Order.Length - depth); number++)
             {
-                for (var number = 1; number <= Math.Min(stage.Missing, stage.Order.Length - depth); number++)
-                {
-                    // Without this thing it is as behind it, if there are as many; with it that is searched.
-                    var without = number < stage.Order.Length - depth ? stage.Among(depth + 1, number) : double.PositiveInfinity;
-                    stage.Among(depth, number) = LeastAmong(stage, depth, depth + 1, 1u << stage.Order[depth], number - 1, without);
-                }
+                // Without this thing it is as behind it, if there are as many; with it that is searched.
+                var without = number < stage.Order.Length - depth ? stage.Among(depth + 1, number) : double.PositiveInfinity;
+                stage.Among(depth, number) = LeastAmong(stage, depth, depth + 1, 1u << stage.Order[depth], number - 1, without);
             }
         }
 
-        return stage;
+        return stage.Forced <= left ? stage : null;
     }
 
     /// <summary>The least that so many things more behind a place add among themselves with those that were taken.</summary>
@@ -166,7 +172,7 @@ public sealed class SubsetSearch
 
         public Stage(int part, int size, int[] order, uint possible, int missing)
         {
-            (Part, Size, Order, this.possible, Missing) = (part, size, order, possible, missing);
+            (Part, Size, Order, this.possible, Missing, From) = (part, size, order, possible, missing, order.Length);
             (behind, among) = (new uint[order.Length + 1], new double[(order.Length + 1) * (missing + 1)]);
             for (var depth = order.Length - 1; depth >= 0; depth--)
             {
@@ -183,6 +189,24 @@ public sealed class SubsetSearch
 
         /// <summary>How many of them a set takes.</summary>
         public int Missing { get; }
+
+        /// <summary>The place from which on it is known what things add among themselves.</summary>
+        public int From { get; set; }
+
+        /// <summary>The least that those add that a set has to take from there on, for before there are not as many; of more of them it may be less, since one may part two others.</summary>
+        public double Forced
+        {
+            get
+            {
+                var forced = Missing > From ? double.PositiveInfinity : 0;
+                for (var number = Missing - From; number <= Math.Min(Missing, Order.Length - From) && forced > 0; number++)
+                {
+                    forced = Math.Min(forced, Among(From, number));
+                }
+
+                return forced;
+            }
+        }
 
         /// <summary>Those from a place on.</summary>
         public uint Behind(int depth) => behind[depth];
