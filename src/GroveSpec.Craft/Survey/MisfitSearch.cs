@@ -56,7 +56,11 @@ internal sealed class MisfitSearch
     private const int Tiny = 4;
 
     // Without one reading those of so few are: a mistake can bend all others into a shape of their own, in which the wrong ones look off.
-    private const int Small = 24;
+    private const int Small = 21;
+
+    // And where nothing looks wrong those of so few, which are looked at with every change of a text; with more to spare for each no other shape meets them.
+    private const int Few = 12;
+    private const int MostSpareForEach = 2;
 
     private readonly SolvedNetwork solved;
     private readonly SurveyNetwork network;
@@ -133,7 +137,7 @@ internal sealed class MisfitSearch
     }
 
     /// <summary>Whether readings that agree as a tape does leave so much that a mistake may have bent them into another shape, which is looked for where that costs little.</summary>
-    private bool MayHide => network.Unknowns <= Small && solved.Spare > ReadingPrecision.FewestSpare && solved.Precision.RootMeanSquare > ReadingPrecision.AssumedMillimetres;
+    private bool MayHide => network.Unknowns <= Few && solved.Spare > ReadingPrecision.FewestSpare && solved.Spare <= MostSpareForEach * network.Unknowns && solved.Precision.RootMeanSquare > ReadingPrecision.AssumedMillimetres;
 
     /// <summary>Whether all else agrees, but so few readings so badly that a mistake more may explain it as well.</summary>
     private static bool IsLoose(Explanation one) => one.Spare is > 0 and < ReadingPrecision.FewestSpare && one.SumOfSquares > Loose * Loose * one.Spare;
