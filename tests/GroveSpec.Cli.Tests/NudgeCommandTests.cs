@@ -53,6 +53,19 @@ public sealed class NudgeCommandTests : PlantingCommandTests
     }
 
     [Fact]
+    public void Where_the_report_would_go_into_a_named_pipe_the_planting_stays_as_it_is()
+    {
+        Assert.SkipWhen(!OperatingSystem.IsLinux(), "Pipes are made by mkfifo.");
+        using (var made = System.Diagnostics.Process.Start("mkfifo", [Work["report.pipe"]]))
+        {
+            made.WaitForExit();
+        }
+
+        Assert.Equal(ExitStatus.Files, Work.Run("nudge", "a.grove", "--write", "--output", "report.pipe").Status);
+        Assert.Equal(Row, Work.Read("a.grove"));
+    }
+
+    [Fact]
     public void A_picture_that_cannot_be_is_refused_by_the_option_that_names_it()
     {
         Assert.Contains("--picture needs the name of a file or folder.", Work.Run("nudge", "a.grove", "--picture", "").Errors, StringComparison.Ordinal);

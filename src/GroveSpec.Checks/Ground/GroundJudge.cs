@@ -130,24 +130,19 @@ internal sealed class GroundJudge
             return (usualView.Hidden() & reason.Trunks) != 0;
         }
 
-        if (ReferenceEquals(reason.Check, line.Description))
-        {
-            return guess.IsPassed(reason.Trunks, place, line.Limit);
-        }
-
-        if (ReferenceEquals(reason.Check, even.Description))
-        {
-            return guess.AreGapsEven(reason.Trunks, place, even.Limit);
-        }
-
         var isOwn = (reason.Trunks & ground.Own) != 0;
-        return !isOwn ? null
-            : ReferenceEquals(reason.Check, evenInView.Description) ? guess.AreGapsEvenInView(reason.Trunks, place, evenInView.Limit)
-            : ReferenceEquals(reason.Check, level.Description) ? guess.AreLevel(reason.Trunks, place, level.Limit)
-            : ReferenceEquals(reason.Check, touching.Description) ? guess.DoTouch(reason.Trunks, place)
-            : ReferenceEquals(reason.Check, nearRim.Description) ? !rim!.IsWellWithin(place, nearRim.Limit) && rim.Room(place).Millimetres < nearRim.Limit
-            : ReferenceEquals(reason.Check, offContainer.Description) ? !rim!.IsWellWithin(place, 0) && rim.Room(place) < Length.Zero
-            : null;
+        return reason.Check.Name switch
+        {
+            "three-in-line" => guess.IsPassed(reason.Trunks, place, line.Limit),
+            "even-gaps" => guess.AreGapsEven(reason.Trunks, place, even.Limit),
+            _ when !isOwn => null,
+            "even-gaps-in-view" => guess.AreGapsEvenInView(reason.Trunks, place, evenInView.Limit),
+            "level-tops" => guess.AreLevel(reason.Trunks, place, level.Limit),
+            "touching" => guess.DoTouch(reason.Trunks, place),
+            "near-rim" => !rim!.IsWellWithin(place, nearRim.Limit) && rim.Room(place).Millimetres < nearRim.Limit,
+            "off-container" => !rim!.IsWellWithin(place, 0) && rim.Room(place) < Length.Zero,
+            _ => null,
+        };
     }
 
     /// <summary>Places between two at which a finding is likely to begin and to end again, and such beside them.</summary>

@@ -68,7 +68,7 @@ internal sealed class SpotSearch
         return answer with
         {
             Takers = takers,
-            Spots = [.. best.Select((spot, number) => Told(spot, changes[number]))],
+            Spots = [.. best.Select((spot, number) => Told(spot, changes[number], answer.IsOneMore))],
             Anywhere = changes[0].Anywhere,
         };
     }
@@ -171,7 +171,7 @@ internal sealed class SpotSearch
         return kept;
     }
 
-    private GroundSpot Told(Candidate spot, Change change)
+    private GroundSpot Told(Candidate spot, Change change, bool isOneMore)
     {
         var beyond = spot.Edge is { } end ? Beyond(spot.Place, end) : null;
         return new()
@@ -182,7 +182,7 @@ internal sealed class SpotSearch
             LimitedBy = beyond?.Check.Name,
             LimitedByTrunks = beyond is { } limit ? ground.NamesOf(limit.Trunks & ~ground.Own) : [],
             Score = spot.Score,
-            Why = spot.Edge is { } edge ? GroundWords.Why(ground, spot.Place, edge, spot.Room, beyond, change.Clears, context.State.Trunks.All(trunk => trunk.Name != ground.Newcomer.Name)) : GroundWords.LeastBad(change.Raises),
+            Why = spot.Edge is { } edge ? GroundWords.Why(ground, spot.Place, edge, spot.Room, beyond, change.Clears, isOneMore) : GroundWords.LeastBad(change.Raises),
             Raises = change.Raises,
             Clears = change.Clears,
             Edits = GroundEdits.Of(context, ground.Newcomer, spot.Place),

@@ -20,26 +20,17 @@ internal static class OutputFile
         try
         {
             var path = TargetOf(Path.GetFullPath(name, folder));
-            switch (FileFacts.Of(path).Kind)
+            if (IsReplaced(name, path))
             {
-                case FileKind.Folder:
-                    throw new FileTroubleException(name, "it cannot be written: it is a folder.");
-                case FileKind.Pipe when NamedPipe.StandsAt(path):
-                    throw new FileTroubleException(name, "it cannot be written: it is a named pipe, from which nobody may ever read. Lead standard output into it instead: > PIPE.");
-                case not (FileKind.None or FileKind.Regular):
-                    // A device or a pipe cannot be replaced, only written to.
-                    using (var stream = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0))
-                    {
-                        stream.Write(content);
-                    }
-
-                    break;
-                default:
-                    Replace(path, content);
-                    break;
+                Replace(path, content);
+                return;
             }
+
+            // A device or a pipe cannot be replaced, only written to.
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
+            stream.Write(content);
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception exception) when (IsTrouble(exception))
         {
             throw FileTroubleException.From(name, exception, writing: true);
         }
@@ -54,16 +45,13 @@ internal static class OutputFile
         try
         {
             var path = TargetOf(Path.GetFullPath(name, folder));
-            switch (FileFacts.Of(path).Kind)
+            if (IsReplaced(name, path))
             {
-                case FileKind.Folder:
-                    throw new FileTroubleException(name, "it cannot be written: it is a folder.");
-                case FileKind.None or FileKind.Regular:
-                    File.Delete(WritePartial(path, [], null));
-                    break;
+                ModeOf(path);
+                File.Delete(WritePartial(path, [], null));
             }
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception exception) when (IsTrouble(exception))
         {
             throw FileTroubleException.From(name, exception, writing: true);
         }
@@ -95,25 +83,39 @@ internal static class OutputFile
                 throw;
             }
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception exception) when (IsTrouble(exception))
         {
             throw FileTroubleException.From(name, exception, writing: true);
         }
     }
 
-    private static void Replace(string path, ReadOnlySpan<byte> content)
+    /// <summary>Whether a file is replaced, or begun; else it is a device or a pipe that is written to. A folder, and a named pipe, are refused.</summary>
+    private static bool IsReplaced(string name, string path) => FileFacts.Of(path).Kind switch
     {
-        UnixFileMode? mode = null;
-        if (File.Exists(path))
+        FileKind.Folder => throw new FileTroubleException(name, "it cannot be written: it is a folder."),
+        FileKind.Pipe when NamedPipe.StandsAt(path) => throw new FileTroubleException(name, "it cannot be written: it is a named pipe, from which nobody may ever read. Lead standard output into it instead: > PIPE."),
+        FileKind.None or FileKind.Regular => true,
+        _ => false,
+    };
+
+    /// <summary>The rights of a file that may be written; null where there is none yet, or no such rights.</summary>
+    private static UnixFileMode? ModeOf(string path)
+    {
+        if (!File.Exists(path))
         {
-            // Replacing would get round a file's own protection, because it needs only the folder's leave.
-            using (new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0))
-            {
-                mode = OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(path);
-            }
+            return null;
         }
 
-        var partial = WritePartial(path, content, mode);
+        // Replacing would get round a file's own protection, because it needs only the folder's leave.
+        using (new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0))
+        {
+            return OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(path);
+        }
+    }
+
+    private static void Replace(string path, ReadOnlySpan<byte> content)
+    {
+        var partial = WritePartial(path, content, ModeOf(path));
         try
         {
             File.Move(partial, path, overwrite: true);
@@ -169,4 +171,6 @@ internal static class OutputFile
     private static string TargetOf(string path) => new FileInfo(path).LinkTarget is null
         ? path
         : File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+
+    private static bool IsTrouble(Exception exception) => exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException;
 }

@@ -8,7 +8,8 @@ public sealed class GroundLattice
     /// <summary>What takes the places of the row all round.</summary>
     public const int Beyond = -1;
 
-    private const int RowsAtOnce = 8;
+    /// <summary>Parts that work side by side take turns of so many rows.</summary>
+    internal const int RowsAtOnce = 8;
 
     private readonly bool[] isFree;
     private readonly int[] takers;

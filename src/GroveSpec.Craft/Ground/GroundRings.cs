@@ -5,8 +5,6 @@ namespace GroveSpec.Craft.Ground;
 /// <summary>Joins the crossings of free ground's edge with the sides of a lattice's squares to closed lines: marching squares, of which a side may be crossed more than once.</summary>
 internal sealed class GroundRings
 {
-    private const int RowsAtOnce = 8;
-
     private readonly GroundLattice lattice;
     private readonly GroundSides sides;
     private readonly IPlaceTest test;
@@ -32,7 +30,7 @@ internal sealed class GroundRings
             for (var row = 0; row < lattice.Rows - 1; row++)
             {
                 cancellation.ThrowIfCancellationRequested();
-                for (var column = 0; column < lattice.Columns - 1 && row / RowsAtOnce % parts.Length == part; column++)
+                for (var column = 0; column < lattice.Columns - 1 && row / GroundLattice.RowsAtOnce % parts.Length == part; column++)
                 {
                     parts[part].LinkSquare(column, row);
                 }

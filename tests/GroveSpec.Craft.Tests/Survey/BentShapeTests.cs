@@ -1,5 +1,6 @@
 using GroveSpec.Craft.Stand;
 using GroveSpec.Craft.Survey;
+using GroveSpec.Model.Quantities;
 using Xunit;
 
 namespace GroveSpec.Craft.Tests.Survey;
@@ -23,19 +24,11 @@ public sealed class BentShapeTests
     {
         double[][] each = [.. places.Split(", ").Select(place => place.Split(' ').Select(number => double.Parse(number, System.Globalization.CultureInfo.InvariantCulture)).ToArray())];
         var layout = new SurveyedLayout([.. each.Select(place => (place[0], place[1]))], known);
-        var (count, wrong) = (0, -1);
-        for (var one = 0; one < each.Length; one++)
-        {
-            for (var other = Math.Max(one + 1, known); other < each.Length; other++)
-            {
-                wrong = (one, other) == (from, to) ? count : wrong;
-                layout.Read(one, other, (one, other) == (from, to) ? error : 0);
-                count++;
-            }
-        }
-
+        layout.ReadAllPairs();
+        var wrong = layout.Tapes.FindIndex(tape => (tape.From, tape.To) == (SurveyedLayout.Name(from), SurveyedLayout.Name(to)));
+        Misread(layout, wrong, error);
         var survey = layout.Survey();
-        Assert.Equal([wrong], Enumerable.Range(0, count).Where(reading => survey.Readings[reading].Kind != SurveyedReadingKind.Fits));
+        Assert.Equal([wrong], Enumerable.Range(0, layout.Tapes.Count).Where(reading => survey.Readings[reading].Kind != SurveyedReadingKind.Fits));
         Assert.Equal(SurveyedReadingKind.LeftOut, survey.Readings[wrong].Kind);
         Assert.Empty(survey.Misplaced);
         if (known > 0)
@@ -55,8 +48,7 @@ public sealed class BentShapeTests
             var count = 6 + (trial % 3);
             var layout = new SurveyedLayout([.. Enumerable.Range(0, count).Select(_ => ((random.NextShare() * 400) - 200, (random.NextShare() * 260) - 130))], 3).ReadAllPairs();
             var wrong = random.NextBelow(layout.Tapes.Count);
-            var tape = layout.Tapes[wrong];
-            layout.Tapes[wrong] = tape with { Distance = tape.Distance + Model.Quantities.Length.FromMillimetres(tape.Distance.Millimetres > 40 && trial % 2 == 0 ? -20 : 20) };
+            Misread(layout, wrong, layout.Tapes[wrong].Distance.Millimetres > 40 && trial % 2 == 0 ? -20 : 20);
             var survey = layout.Survey();
             int[] leftOut = [.. Enumerable.Range(0, survey.Readings.Length).Where(reading => survey.Readings[reading].Kind == SurveyedReadingKind.LeftOut)];
             named += leftOut is [var only] && only == wrong ? 1 : 0;
@@ -65,4 +57,7 @@ public sealed class BentShapeTests
 
         Assert.Equal((Trials, 0), (named, innocent));
     }
+
+    private static void Misread(SurveyedLayout layout, int reading, double millimetres) =>
+        layout.Tapes[reading] = layout.Tapes[reading] with { Distance = layout.Tapes[reading].Distance + Length.FromMillimetres(millimetres) };
 }

@@ -61,7 +61,7 @@ public sealed class GroundPlateTests
         Assert.NotEmpty(rings);
         Assert.All(rings, ring => Assert.True(reader.Page.Holds(ring)));
 
-        // The ground goes as far as the rings or farther, so the page is laid out to it and no more is left than the margins.
+        // The rings tell the scale, and by it the ground is no wider than the page.
         var scale = rings.Max(ring => ring.Width) / (2 * (answer.Spots.Max(spot => spot.Room).Millimetres + 6));
         var places = answer.Outline.SelectMany(ring => ring).ToArray();
         Assert.True((places.Max(place => place.X) - places.Min(place => place.X)).Millimetres * scale <= reader.Page.Width);
