@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Numerics;
 using GroveSpec.Checks.Judging;
 using GroveSpec.Craft.Choice;
@@ -20,9 +19,11 @@ internal sealed class PlanPart
     private readonly ChoiceCheck thin;
     private readonly ChoiceCheck touching;
     private readonly ContactTable contacts;
-    private readonly ImmutableArray<StoolRod> stoolRods;
+    private readonly RodTable stoolRods;
+    private readonly RodTable sureRods;
     private readonly EvenGapTable evenGaps;
-    private readonly Dictionary<uint, int> evenThrees = [];
+    private readonly HashSet<uint> evenThrees = [];
+    private readonly (uint Ends, double Share)[][] sureGaps;
     private readonly TwinTable alikeDiameters;
     private readonly TwinTable alikeHeights;
     private readonly SizeOrderTable order;
@@ -38,16 +39,10 @@ internal sealed class PlanPart
         (wide, thin, touching) = (new(context, limits, "wide-but-short"), new(context, limits, "thin-but-tall"), new(context, limits, "touching"));
         var trunks = context.Standing;
         contacts = new(trunks, context.Planting.EffectiveHabit == Habit.Clump);
-        stoolRods = StoolRod.Of(trunks, rods.Limit);
+        stoolRods = new(trunks, rods.Limit, three => !rods.Accepts(three));
+        sureRods = new(trunks, rods.Limit, three => !rods.Accepts(three) && !MayTouch(three));
         evenGaps = new(trunks, gaps.Limit);
-        for (var trunk = 0; trunk < trunks.Count; trunk++)
-        {
-            foreach (var (_, _, three, _) in evenGaps.Of(trunk))
-            {
-                evenThrees[three] = evenThrees.GetValueOrDefault(three) + 1;
-            }
-        }
-
+        sureGaps = SureGaps(trunks.Count);
         alikeDiameters = new(trunks, trunk => trunk.Diameter?.Value, twinDiameters.Limit);
         alikeHeights = new(trunks, trunk => trunk.Height?.Value, twinHeights.Limit);
         order = new(trunks, wide.Limit, thin.Limit, index => HasForm(context, index, Form.Stout), index => HasForm(context, index, Form.Slender));
@@ -79,7 +74,7 @@ internal sealed class PlanPart
     /// <summary>Whether three trunks have two gaps that are alike, open or not.</summary>
     /// <param name="three">The three, as a set.</param>
     /// <returns>True when they have.</returns>
-    public bool MayBeEven(uint three) => gaps.IsOn && evenThrees.ContainsKey(three);
+    public bool MayBeEven(uint three) => gaps.IsOn && evenThrees.Contains(three);
 
     /// <summary>The weight of what each trunk would be found for by itself, and of those that touch.</summary>
     /// <param name="kept">The trunks that stand.</param>
@@ -121,16 +116,10 @@ internal sealed class PlanPart
     public double OfCompany(uint kept, ReadOnlySpan<uint> neighbours, ReadOnlySpan<uint> open, ReadOnlySpan<uint> pairs, Span<uint> threes, out int told)
     {
         var sum = 0.0;
-        var isSmall = BitOperations.PopCount(kept) < StandingTrunks.ReachMattersFrom;
         if (rods.IsOn)
         {
-            foreach (var rod in stoolRods)
-            {
-                if ((rod.Three & ~kept) == 0 && (isSmall || (rod.Ends & ~neighbours[rod.Middle]) == 0) && !HoldsOne(rod.Three, pairs))
-                {
-                    sum += rods.Of(rod.Three);
-                }
-            }
+            Span<uint> all = stackalloc uint[NeighbourTable.MostTrunks];
+            sum += rods.Weight * Rods(kept, Ends(kept, BitOperations.PopCount(kept), neighbours, all), pairs);
         }
 
         told = 0;
@@ -171,13 +160,8 @@ internal sealed class PlanPart
         var sum = 0.0;
         if (rods.IsOn)
         {
-            foreach (var rod in stoolRods)
-            {
-                if ((rod.Three & ~kept) == 0 && (size < StandingTrunks.ReachMattersFrom || (rod.Ends & ~neighbours[rod.Middle]) == 0) && !MayTouch(rod.Three))
-                {
-                    sum += rods.Of(rod.Three);
-                }
-            }
+            Span<uint> all = stackalloc uint[NeighbourTable.MostTrunks];
+            sum += rods.Weight * sureRods.Number(kept, Ends(kept, size, neighbours, all));
         }
 
         if (gaps.IsOn)
@@ -189,7 +173,7 @@ internal sealed class PlanPart
         }
 
         return wide.IsOn && thin.IsOn && wide.Limit == thin.Limit && !wide.HasAccepted && !thin.HasAccepted
-            ? sum + (order.SeparatePairs(kept) * Math.Min(wide.Weight, thin.Weight))
+            ? sum + (order.LeastTold(kept) * Math.Min(wide.Weight, thin.Weight))
             : sum;
     }
 
@@ -210,30 +194,80 @@ internal sealed class PlanPart
         return false;
     }
 
-    /// <summary>How many even gaps of its own a trunk is sure to have: a third where up to two others may have the same one, none where it may be left untold.</summary>
+    /// <summary>The trunks that may be the ends of a rod through each: its neighbours, and where few stand all.</summary>
+    private static ReadOnlySpan<uint> Ends(uint kept, int size, ReadOnlySpan<uint> neighbours, Span<uint> all)
+    {
+        if (size >= StandingTrunks.ReachMattersFrom)
+        {
+            return neighbours;
+        }
+
+        all.Fill(kept);
+        return all;
+    }
+
+    /// <summary>How many rods are told: none through two trunks that are told as touching.</summary>
+    private int Rods(uint kept, ReadOnlySpan<uint> ends, ReadOnlySpan<uint> pairs)
+    {
+        if (pairs.IsEmpty)
+        {
+            return stoolRods.Number(kept, ends);
+        }
+
+        var told = 0;
+        for (var rest = kept; rest != 0; rest &= rest - 1)
+        {
+            var middle = BitOperations.TrailingZeroCount(rest);
+            for (var first = ends[middle]; first != 0; first &= first - 1)
+            {
+                var end = BitOperations.TrailingZeroCount(first);
+                for (var second = stoolRods.Beyond(middle, end) & ends[middle]; second != 0; second &= second - 1)
+                {
+                    told += HoldsOne((1u << middle) | (1u << end) | (1u << BitOperations.TrailingZeroCount(second)), pairs) ? 0 : 1;
+                }
+            }
+        }
+
+        return told;
+    }
+
+    /// <summary>How many even gaps of its own a trunk is sure to have: where up to two others may have the same one its share, none where it may be left untold.</summary>
     private double SureEvenGaps(int trunk, uint possible, uint open)
     {
         var share = 1.0;
-        foreach (var (_, ends, three, _) in evenGaps.Of(trunk))
+        foreach (var gap in sureGaps[trunk])
         {
-            if ((ends & ~possible) != 0)
+            if ((gap.Ends & ~possible) == 0)
             {
-                continue;
-            }
-
-            if (gaps.Accepts(three) || MayTouch(three))
-            {
-                return 0;
-            }
-
-            share = evenThrees[three] > 1 ? 1.0 / 3 : share;
-            if ((ends & ~open) == 0)
-            {
-                return share;
+                share = Math.Min(share, gap.Share);
+                if (share == 0 || (gap.Ends & ~open) == 0)
+                {
+                    return share;
+                }
             }
         }
 
         return 0;
+    }
+
+    /// <summary>The gaps at each trunk that are alike, the most alike first: a third of one where others may have the same, none of one that may be left untold.</summary>
+    private (uint Ends, double Share)[][] SureGaps(int trunks)
+    {
+        var shared = new HashSet<uint>();
+        for (var trunk = 0; trunk < trunks; trunk++)
+        {
+            foreach (var (_, _, three, _) in evenGaps.Of(trunk))
+            {
+                if (!evenThrees.Add(three))
+                {
+                    shared.Add(three);
+                }
+            }
+        }
+
+        return [.. Enumerable.Range(0, trunks).Select(trunk => evenGaps.Of(trunk).ToArray().Select(gap => (gap.Ends, Share(gap.Three))).ToArray())];
+
+        double Share(uint three) => gaps.Accepts(three) || MayTouch(three) ? 0 : shared.Contains(three) ? 1.0 / 3 : 1;
     }
 
     private static double OfTwins(ChoiceCheck check, TwinTable twins, uint kept, ReadOnlySpan<uint> neighbours)

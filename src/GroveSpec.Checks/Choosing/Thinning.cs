@@ -19,16 +19,23 @@ public static class Thinning
 
     private const int MostVariants = 4;
 
+    /// <summary>More pieces of work at once than these are not sooner done.</summary>
+    private const int MostAtOnce = 4;
+
     /// <summary>
     /// Finds the best choice; then the best of those that differ from it by more than one trunk exchanged, left out or put in;
     /// then the best of those that differ so from both. Each is exactly the best: no choice that counts scores less.
     /// </summary>
     /// <param name="context">The planting.</param>
     /// <param name="wish">What is asked.</param>
+    /// <param name="sideBySide">
+    /// Does so many pieces of work, each told its number from 0, at once or one after another; null for one after another. The
+    /// suggestions are the same either way.
+    /// </param>
     /// <param name="cancellation">Ends the search.</param>
     /// <returns>The suggestions, or why there are none.</returns>
     /// <exception cref="OperationCanceledException">The search was ended.</exception>
-    public static ThinningAnswer Choose(CheckContext context, ThinningWish wish, CancellationToken cancellation = default)
+    public static ThinningAnswer Choose(CheckContext context, ThinningWish wish, Action<int, Action<int>>? sideBySide = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(wish);
@@ -40,14 +47,12 @@ public static class Thinning
             return new ThinningAnswer { Obstacle = obstacle, WithoutPlace = unplaced };
         }
 
-        var search = new Search(open, wish, unplaced.Length, cancellation);
+        var search = new Search(open, wish, unplaced.Length);
         var report = new ThinningReport(context, open, search.Score);
         var suggestions = ImmutableArray.CreateBuilder<ThinningSuggestion>();
-        var leads = new List<uint>();
-        while (leads.Count < MostSuggestions && search.Next(leads) is { } lead)
+        foreach (var (kept, score) in search.Leads(sideBySide, cancellation))
         {
-            leads.Add(lead.Kept);
-            suggestions.Add(report.Tell(lead.Kept, search.Near(lead.Kept, lead.Score)));
+            suggestions.Add(report.Tell(kept, search.Near(kept, score)));
         }
 
         return new ThinningAnswer { Now = report.Now, WithoutPlace = unplaced, Suggestions = suggestions.ToImmutable(), Steps = search.Steps };
@@ -61,10 +66,8 @@ public static class Thinning
         private readonly uint fixedIn;
         private readonly uint all;
         private readonly (int Least, int Most) sizes;
-        private readonly SubsetSearch search;
-        private long tried;
 
-        public Search(CheckContext open, ThinningWish wish, int unplaced, CancellationToken cancellation)
+        public Search(CheckContext open, ThinningWish wish, int unplaced)
         {
             Score = new ThinningScore(open);
             var trunks = open.Standing.Trunks;
@@ -76,29 +79,22 @@ public static class Thinning
             }
 
             sizes = (Math.Max(1, wish.Least - unplaced), Math.Min(trunks.Length, wish.Most - unplaced));
-            search = new SubsetSearch(Score, fixedIn, all, cancellation);
         }
 
         public ThinningScore Score { get; }
 
-        public long Steps => tried + search.Steps;
+        /// <summary>How many choices were scored or bounded so far.</summary>
+        public long Steps { get; private set; }
 
-        public (uint Kept, double Score)? Next(IReadOnlyList<uint> leads)
+        public ImmutableArray<(uint Kept, double Score)> Leads(Action<int, Action<int>>? sideBySide, CancellationToken cancellation)
         {
-            bool IsWanted(uint kept)
-            {
-                foreach (var lead in leads)
-                {
-                    if (AreNear(kept, lead))
-                    {
-                        return false;
-                    }
-                }
-
-                return true;
-            }
-
-            return search.Find(sizes, IsWanted, Guess(IsWanted));
+            var scores = new ThinningScore[sideBySide is null ? 1 : MostAtOnce];
+            scores[0] = Score;
+            sideBySide?.Invoke(MostAtOnce - 1, number => scores[number + 1] = Score.Another());
+            var search = new SubsetSearch(scores, fixedIn, all, sideBySide ?? SideBySide.OneAfterAnother, cancellation);
+            var leads = search.Find(sizes, MostSuggestions, AreNear, Guesses());
+            Steps += search.Steps;
+            return leads;
         }
 
         /// <summary>The choices near one that score little more.</summary>
@@ -107,7 +103,7 @@ public static class Thinning
             var near = new List<(uint Kept, double Score)>();
             foreach (var kept in Changes(lead))
             {
-                tried++;
+                Steps++;
                 if (Score.Of(kept, score + NearlyAsGood) is var found && found <= score + NearlyAsGood)
                 {
                     near.Add((kept, found));
@@ -115,6 +111,17 @@ public static class Thinning
             }
 
             return [.. near.OrderBy(one => Math.Round(one.Score, 9)).ThenBy(one => BitOperations.PopCount(one.Kept ^ lead)).ThenBy(one => one.Kept).Take(MostVariants)];
+        }
+
+        private List<uint> Guesses()
+        {
+            var guesses = new List<uint>();
+            while (guesses.Count < MostSuggestions && Guess(kept => !guesses.Any(guess => AreNear(kept, guess))) is not 0 and var guess)
+            {
+                guesses.Add(guess);
+            }
+
+            return guesses;
         }
 
         /// <summary>A good choice to begin with: the worst trunk is taken out until few enough stand, and then changed for better as long as that helps.</summary>
@@ -143,7 +150,7 @@ public static class Thinning
             var (best, least) = (0u, double.PositiveInfinity);
             foreach (var kept in choices.Where(isWanted))
             {
-                tried++;
+                Steps++;
                 if (Score.Of(kept, least) is var found && found < least)
                 {
                     (best, least) = (kept, found);

@@ -18,10 +18,11 @@ internal sealed class ThinningScore : ISubsetScore
     private readonly NeighbourTable neighbours;
     private readonly PlanPart plan;
     private readonly ImmutableArray<ViewCase> cases;
+    private readonly Func<ViewCase, ViewPart> see;
     private readonly Lazy<ViewPart>[] views;
     private readonly ChoiceCheck centred;
     private readonly ChoiceCheck evenCount;
-    private readonly List<(int Trunk, bool IsCentred)> largestFirst = [];
+    private readonly List<(int Trunk, bool IsCentred)> largestFirst;
     private readonly int unplaced;
     private IReadOnlyList<(uint Required, uint Allowed, IReadOnlyList<int> Order)>? parts;
     private int lastView;
@@ -38,13 +39,22 @@ internal sealed class ThinningScore : ISubsetScore
         Aims = new(context.Planting, trunks, others);
         plan = new(context, limits);
         cases = ViewCase.Of(NameOrder.Of(context.State));
-        views = [.. cases.Select(seen => new Lazy<ViewPart>(() => new(context, limits, seen), LazyThreadSafetyMode.None))];
+        see = seen => new(context, limits, seen);
+        views = Unseen();
         (centred, evenCount) = (new(context, limits, "centred-main"), new(context, limits, "even-count"));
         unplaced = others.Length;
+        largestFirst = [];
         foreach (var trunk in Rules.CentredMain.LargestFirst(trunks.Trunks))
         {
             largestFirst.Add((trunks.Trunks.IndexOf(trunk), centred.IsOn && Rules.CentredMain.IsCentred(context, trunk, centred.Limit)));
         }
+    }
+
+    private ThinningScore(ThinningScore other)
+    {
+        (neighbours, Measures, Aims, plan, cases, see) = (other.neighbours, other.Measures, other.Aims, other.plan, other.cases, other.see);
+        (centred, evenCount, largestFirst, unplaced) = (other.centred, other.evenCount, other.largestFirst, other.unplaced);
+        views = Unseen();
     }
 
     /// <summary>How various gaps and sizes are, and how balanced the wood.</summary>
@@ -56,6 +66,10 @@ internal sealed class ThinningScore : ISubsetScore
     /// <inheritdoc/>
     public IReadOnlyList<(uint Required, uint Allowed, IReadOnlyList<int> Order)> Parts => parts ??=
         [.. views.Select(view => (view.Value.Case.Required, view.Value.Case.Allowed, view.Value.Order))];
+
+    /// <summary>The same score for another thread.</summary>
+    /// <returns>A score that shares with this one only what is not written any more.</returns>
+    public ThinningScore Another() => new(this);
 
     /// <inheritdoc/>
     public double Of(uint kept, double enough)
@@ -114,6 +128,9 @@ internal sealed class ThinningScore : ISubsetScore
     /// <param name="evenness">From above 0 to 1.</param>
     /// <returns>From 0 to a quarter.</returns>
     public static double OfEvenness(double evenness) => SoftWeight * Math.Max(0, evenness - VariousEnough);
+
+    /// <summary>What each eye sees is laid out when it is first asked for, since mostly few are.</summary>
+    private Lazy<ViewPart>[] Unseen() => [.. cases.Select(seen => new Lazy<ViewPart>(() => see(seen), LazyThreadSafetyMode.None))];
 
     private double OfCount(int size) => evenCount.IsOn && Rules.EvenCount.IsSplit(size + unplaced) ? evenCount.Of(0) : 0;
 

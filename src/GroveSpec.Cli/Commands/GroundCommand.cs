@@ -7,6 +7,7 @@ using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Drawing;
+using GroveSpec.LanguageServer;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Syntax.Text;
 
@@ -72,7 +73,7 @@ internal sealed class GroundCommand : PlantingCommand<GroundAnswer>
         var wish = new GroundWish(SharedOptions.ReadLength("--diameter", parsed.GetValue(diameter), units), SharedOptions.ReadLength("--height", parsed.GetValue(height), units), parsed.GetValue(of) is { } name ? NameForm.Of(name.Trim()) : null);
         return wish is { Diameter: null, Of: null }
             ? throw new UsageException("ground needs the thickness of the trunk, --diameter 18mm, or the name of one of the planting, --of C.")
-            : planting => GroundReview.Find(planting.ToContext(), planting.Tree, wish, (count, work) => Parallel.For(0, count, work));
+            : planting => GroundReview.Find(planting.ToContext(), planting.Tree, wish, AtOnce.Do);
     }
 
     /// <inheritdoc/>

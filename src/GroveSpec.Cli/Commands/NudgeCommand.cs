@@ -7,6 +7,7 @@ using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Drawing;
+using GroveSpec.LanguageServer;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Syntax.Text;
 
@@ -79,7 +80,7 @@ internal sealed class NudgeCommand : PlantingCommand<NudgeAnswer>
             SharedOptions.ReadLength("--reach", parsed.GetValue(reach), units) ?? usual.Reach,
             SharedOptions.ReadAngle("--bend", parsed.GetValue(bend), NudgeWish.SteepestBend) ?? usual.Bend,
             SharedOptions.ReadLength("--step", parsed.GetValue(step), units) ?? usual.Step);
-        return planting => Nudging.Find(planting.ToContext(), wish, sideBySide: (count, work) => Parallel.For(0, count, work));
+        return planting => Nudging.Find(planting.ToContext(), wish, sideBySide: AtOnce.Do);
     }
 
     /// <inheritdoc/>

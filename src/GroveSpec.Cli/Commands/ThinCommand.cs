@@ -7,6 +7,7 @@ using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
 using GroveSpec.Drawing;
+using GroveSpec.LanguageServer;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Syntax.Text;
 using NodaTime;
@@ -76,7 +77,7 @@ internal sealed class ThinCommand : PlantingCommand<ThinningAnswer>
     {
         var (least, most) = ReadNumber(parsed.GetValue(keep));
         var wish = new ThinningWish(least, most, NameList.Read(parsed.GetValue(with) ?? ""), NameList.Read(parsed.GetValue(without) ?? ""));
-        return planting => Thinning.Choose(planting.ToContext(), wish);
+        return planting => Thinning.Choose(planting.ToContext(), wish, AtOnce.Do);
     }
 
     /// <inheritdoc/>

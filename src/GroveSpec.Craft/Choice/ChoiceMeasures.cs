@@ -134,22 +134,21 @@ public sealed class ChoiceMeasures
 
     /// <summary>
     /// As a function of any one of the values evenness first rises and then falls, so it is least where each is as small or as
-    /// large as can be: some of the smallest with some of the largest.
+    /// large as can be: some of the smallest with some of the largest. Those of which it is not known count for nothing, so any
+    /// number may be known that there can be.
     /// </summary>
     private static double Least(double?[] sizes, int size)
     {
         double[] sorted = [.. sizes.OfType<double>().Order()];
-        if (size == 0 || sorted.Length < sizes.Length)
-        {
-            return size == 0 ? 1 : 1.0 / size;
-        }
-
         var found = 1.0;
-        for (var small = 0; small <= size; small++)
+        for (var known = Math.Max(0, size - (sizes.Length - sorted.Length)); known <= Math.Min(size, sorted.Length); known++)
         {
-            double[] picked = [.. sorted.Take(small), .. sorted.TakeLast(size - small)];
-            var squares = picked.Sum(value => value * value);
-            found = squares > 0 ? Math.Min(found, picked.Sum() * picked.Sum() / (size * squares)) : found;
+            for (var small = 0; small <= known; small++)
+            {
+                double[] picked = [.. sorted.Take(small), .. sorted.TakeLast(known - small)];
+                var squares = picked.Sum(value => value * value);
+                found = squares > 0 ? Math.Min(found, picked.Sum() * picked.Sum() / (known * squares)) : found;
+            }
         }
 
         // A hair less, since another order of the same sum may round another way.

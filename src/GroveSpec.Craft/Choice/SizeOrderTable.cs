@@ -85,24 +85,50 @@ public sealed class SizeOrderTable
         return (wideButShort, tallButThin);
     }
 
-    /// <summary>How many pairs, no trunk in two of them, are out of order among those that stand: however the order is told, at least so many trunks are.</summary>
+    /// <summary>How many trunks are told at least: the most breaks of the order of which no two share a trunk that is too wide, nor one that is too thin.</summary>
     /// <param name="kept">The trunks that stand.</param>
-    /// <returns>The number, found by taking the first pair that is left.</returns>
-    public int SeparatePairs(uint kept)
+    /// <returns>The number, by augmenting paths (Kuhn 1955, from memory).</returns>
+    public int LeastTold(uint kept)
     {
-        var pairs = 0;
-        var left = kept;
+        Span<int> wideOf = stackalloc int[NeighbourTable.MostTrunks];
+        wideOf.Fill(-1);
+        var told = 0;
+        var paired = 0u;
         for (var rest = kept; rest != 0; rest &= rest - 1)
         {
             var wide = BitOperations.TrailingZeroCount(rest);
-            if ((left >> wide & 1) != 0 && (thinner[wide] & left) is not 0 and var thin)
+            if ((thinner[wide] & kept) != 0)
             {
-                left &= ~((1u << wide) | (thin & (~thin + 1)));
-                pairs++;
+                var open = kept;
+                told += Pair(wide, ref open, ref paired, wideOf) ? 1 : 0;
             }
         }
 
-        return pairs;
+        return told;
+    }
+
+    private bool Pair(int wide, ref uint open, ref uint paired, Span<int> wideOf)
+    {
+        if ((thinner[wide] & open & ~paired) is not 0 and var free)
+        {
+            var thin = BitOperations.TrailingZeroCount(free);
+            paired |= 1u << thin;
+            wideOf[thin] = wide;
+            return true;
+        }
+
+        for (var rest = thinner[wide] & open; rest != 0; rest = thinner[wide] & open)
+        {
+            var thin = BitOperations.TrailingZeroCount(rest);
+            open &= ~(1u << thin);
+            if (Pair(wideOf[thin], ref open, ref paired, wideOf))
+            {
+                wideOf[thin] = wide;
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool IsMeasured(StandingTrunks trunks, int index) => trunks.Trunks[index] is { Diameter: not null, Height: not null };

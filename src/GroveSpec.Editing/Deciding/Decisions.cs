@@ -28,7 +28,7 @@ public static class Decisions
         var sheet = question switch
         {
             Question.Survey => SurveySheet.Of(assessment, cancellation),
-            Question.Thin => ThinningSheet.Of(assessment, fields, cancellation),
+            Question.Thin => ThinningSheet.Of(assessment, fields, sideBySide, cancellation),
             Question.Fronts => FrontsSheet.Of(assessment, cancellation),
             Question.Nudge => NudgeSheet.Of(assessment, fields, sideBySide, cancellation),
             Question.Ground => GroundSheet.Of(assessment, fields, sideBySide, cancellation),

@@ -13,15 +13,16 @@ internal static class ThinningSheet
     /// <summary>Lays the choices out.</summary>
     /// <param name="assessment">The file.</param>
     /// <param name="fields">How many stay, who stays or goes in any case, and when they are taken out.</param>
+    /// <param name="sideBySide">Runs pieces of work side by side; null for one after the other.</param>
     /// <param name="cancellation">Ends the search.</param>
     /// <returns>The sheet.</returns>
-    public static DecisionSheet Of(Assessment assessment, FieldReading fields, CancellationToken cancellation)
+    public static DecisionSheet Of(Assessment assessment, FieldReading fields, Action<int, Action<int>>? sideBySide, CancellationToken cancellation)
     {
         var standing = assessment.State.Trunks.Count(trunk => trunk.Presence == Presence.Standing);
         var (least, most) = fields.Range("keep", "How many stay", UsualNumber(standing), ThinningWish.MostKept);
         var wish = new ThinningWish(least, most, fields.Names("with", "Stay in any case"), fields.Names("without", "Go in any case"));
         var day = fields.Day("on", "Taken out on", assessment.Date);
-        var answer = Thinning.Choose(assessment.ToContext(), wish, cancellation);
+        var answer = Thinning.Choose(assessment.ToContext(), wish, sideBySide, cancellation);
         return new DecisionSheet
         {
             Says = answer.Obstacle is { } obstacle ? [obstacle] : [],

@@ -32,7 +32,7 @@ public sealed class ThinningEditsTests
         {
             var source = StoolSource.Of(seed, 4 + (seed % 6));
             var before = Check.Of(source);
-            var answer = Thinning.Choose(before.ToContext(), new ThinningWish(3, 3, [], []), TestContext.Current.CancellationToken);
+            var answer = Thinning.Choose(before.ToContext(), new ThinningWish(3, 3, [], []), cancellation: TestContext.Current.CancellationToken);
             foreach (var suggestion in answer.Suggestions)
             {
                 var edits = ThinningEdits.Of(before.ToContext(), before.Tree, suggestion.Stand, Day);
@@ -48,7 +48,7 @@ public sealed class ThinningEditsTests
     public void Only_those_lines_change_and_a_later_day_gives_way_to_the_new_one()
     {
         var before = On(Stool, new LocalDate(2026, 10, 1));
-        var answer = Thinning.Choose(before.ToContext(), new ThinningWish(2, 2, ["A"], ["C"]), TestContext.Current.CancellationToken);
+        var answer = Thinning.Choose(before.ToContext(), new ThinningWish(2, 2, ["A"], ["C"]), cancellation: TestContext.Current.CancellationToken);
         var text = TextEdits.Apply(before.Tree.Text.Content, ThinningEdits.Of(before.ToContext(), before.Tree, answer.Suggestions[0].Stand, Day));
         string[] was = Stool.Split('\n'), now = text.Split('\n');
         Assert.Equal(was.Length, now.Length);
@@ -62,7 +62,7 @@ public sealed class ThinningEditsTests
     {
         var source = Stool.Replace("trunk C at 0, 20 mm diameter 18 mm removed 2031-02-01", "trunk C at 0, 20 mm diameter thick", StringComparison.Ordinal);
         var before = Check.Of(source);
-        var answer = Thinning.Choose(before.ToContext(), new ThinningWish(3, 3, [], ["C"]), TestContext.Current.CancellationToken);
+        var answer = Thinning.Choose(before.ToContext(), new ThinningWish(3, 3, [], ["C"]), cancellation: TestContext.Current.CancellationToken);
         Assert.Contains("C", answer.Suggestions[0].Stand.TakenOut);
         Assert.Empty(ThinningEdits.Of(before.ToContext(), before.Tree, answer.Suggestions[0].Stand, Day));
     }

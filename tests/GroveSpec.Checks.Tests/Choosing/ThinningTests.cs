@@ -22,7 +22,7 @@ public sealed class ThinningTests
             var with = random.Next(3) == 0 ? 1u << random.Next(count) : 0;
             var without = random.Next(3) == 0 ? (1u << random.Next(count)) & ~with : 0;
             var wish = new ThinningWish(least + unplaced, most + unplaced, Names(with, names), Names(without, names));
-            var answer = Thinning.Choose(context, wish, TestContext.Current.CancellationToken);
+            var answer = Thinning.Choose(context, wish, cancellation: TestContext.Current.CancellationToken);
             var score = new ThinningScore(ThinnedContext.Of(context, trunk => wish.Without.Contains(trunk.Name)));
             var left = names.Where(name => !wish.Without.Contains(name)).ToArray();
             var scores = Enumerable.Range(1, (1 << count) - 1)
@@ -58,9 +58,29 @@ public sealed class ThinningTests
                 .Select(kept => (uint)kept)
                 .Where(kept => BitOperations.PopCount(kept) == size)
                 .Min(kept => ThinningScoreTests.Independent(context, score, kept));
-            var answer = Thinning.Choose(context, new ThinningWish(size + unplaced, size + unplaced, [], []), TestContext.Current.CancellationToken);
+            var answer = Thinning.Choose(context, new ThinningWish(size + unplaced, size + unplaced, [], []), cancellation: TestContext.Current.CancellationToken);
             Assert.Equal(best, answer.Suggestions[0].Stand.Parts.Score, 1e-8);
         }
+    }
+
+    [Theory]
+    [InlineData(5, 5)]
+    [InlineData(12, 12)]
+    [InlineData(17, 17)]
+    [InlineData(1, 24)]
+    public void The_suggestions_are_the_same_whether_the_work_is_done_at_once_or_one_after_another(int least, int most)
+    {
+        for (var seed = 0; seed < 8; seed++)
+        {
+            var context = ThinningScoreTests.ContextOf(StoolSource.Of(seed, 24));
+            var wish = new ThinningWish(least, most, [], []);
+            var alone = Thinning.Choose(context, wish, cancellation: TestContext.Current.CancellationToken);
+            var atOnce = Thinning.Choose(context, wish, (count, work) => Parallel.For(0, count, work), TestContext.Current.CancellationToken);
+            Assert.Equal(Told(alone), Told(atOnce));
+        }
+
+        static IEnumerable<string> Told(ThinningAnswer answer) => answer.Suggestions.Select(suggestion =>
+            string.Join(" ", [.. suggestion.Stand.Kept, suggestion.Stand.Parts.ToString(), suggestion.Why, .. suggestion.NearlyAsGood.Select(variant => variant.ToString())]));
     }
 
     /// <summary>Measured when written: one step for 5, 20, 24, 20 and 216 choices.</summary>
@@ -76,7 +96,7 @@ public sealed class ThinningTests
         for (var seed = 0; seed < 5; seed++)
         {
             var context = ThinningScoreTests.ContextOf(StoolSource.Of(seed, 24));
-            looked += Thinning.Choose(context, new ThinningWish(least, most, [], []), TestContext.Current.CancellationToken).Steps;
+            looked += Thinning.Choose(context, new ThinningWish(least, most, [], []), cancellation: TestContext.Current.CancellationToken).Steps;
             for (var size = least; size <= most; size++)
             {
                 all += Thinning.MostSuggestions * Choices(24, size);

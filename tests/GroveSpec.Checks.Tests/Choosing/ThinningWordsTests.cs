@@ -80,5 +80,5 @@ public sealed class ThinningWordsTests
     }
 
     private static ThinningSuggestion Chosen(string source, int keep, string[]? with = null, string[]? without = null) =>
-        Thinning.Choose(Check.Of(source).ToContext(), new(keep, keep, [.. with ?? []], [.. without ?? []]), TestContext.Current.CancellationToken).Suggestions[0];
+        Thinning.Choose(Check.Of(source).ToContext(), new(keep, keep, [.. with ?? []], [.. without ?? []]), cancellation: TestContext.Current.CancellationToken).Suggestions[0];
 }

@@ -53,7 +53,7 @@ public sealed class ThinPlateTests
             var count = 3 + (seed % 18);
             var state = Plantings.Scattered(count, seed, 1 + (seed % 12), hasFindings: false).State;
             var keep = Math.Max(1, count - 1 - (seed % 4));
-            var answer = Thinning.Choose(new CheckContext(state.Planting, state, new NoOrigins(), UnitSystem.Metric), new ThinningWish(keep, keep, [], []), TestContext.Current.CancellationToken);
+            var answer = Thinning.Choose(new CheckContext(state.Planting, state, new NoOrigins(), UnitSystem.Metric), new ThinningWish(keep, keep, [], []), cancellation: TestContext.Current.CancellationToken);
             if (answer.Suggestions.Length > 0)
             {
                 yield return (seed, state, answer);

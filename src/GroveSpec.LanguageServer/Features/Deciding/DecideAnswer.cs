@@ -27,7 +27,7 @@ internal static class DecideAnswer
             "stand" => Question.Stand,
             _ => throw new RequestException(RequestException.InvalidParameters, "There are the questions survey, thin, fronts, nudge, ground and stand."),
         };
-        var sheet = Decisions.Of(document.Assessment, question, asked.Answers ?? [], (count, work) => Parallel.For(0, count, work), cancellation);
+        var sheet = Decisions.Of(document.Assessment, question, asked.Answers ?? [], AtOnce.Do, cancellation);
         return new(
             document.Version,
             document.Title,

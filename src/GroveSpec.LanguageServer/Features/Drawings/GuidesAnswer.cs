@@ -28,7 +28,7 @@ internal static class GuidesAnswer
         }
 
         var context = document.Assessment.ToContext();
-        var ground = FreeGround.FindOutline(context, new GroundWish(null, null, asked.Trunk), (count, work) => Parallel.For(0, count, work), cancellation);
+        var ground = FreeGround.FindOutline(context, new GroundWish(null, null, asked.Trunk), AtOnce.Do, cancellation);
         return new(document.Version, PlanGuides.Draw(
             state, DrawAnswer.OptionsOf(document), asked.Trunk, Checker.LimitOf(context, "three-in-line"), Checker.LimitOf(context, "even-gaps"), ground.Obstacle is null ? ground : null));
     }
