@@ -11,6 +11,7 @@ namespace GroveSpec.Checks.Choosing;
 /// <summary>What the checks of the plan and of sizes would find if only some trunks stood, weighed.</summary>
 internal sealed class PlanPart
 {
+    private readonly NeighbourTable table;
     private readonly ChoiceCheck rods;
     private readonly ChoiceCheck gaps;
     private readonly ChoiceCheck twinDiameters;
@@ -32,8 +33,10 @@ internal sealed class PlanPart
     /// <summary>Lays out a planting.</summary>
     /// <param name="context">The planting, of which at most <see cref="NeighbourTable.MostTrunks"/> trunks stand and have a place.</param>
     /// <param name="limits">Its limits.</param>
-    public PlanPart(CheckContext context, Limits limits)
+    /// <param name="table">Which of them are neighbours.</param>
+    public PlanPart(CheckContext context, Limits limits, NeighbourTable table)
     {
+        this.table = table;
         (rods, gaps) = (new(context, limits, "three-in-line"), new(context, limits, "even-gaps"));
         (twinDiameters, twinHeights) = (new(context, limits, "twin-diameters"), new(context, limits, "twin-heights"));
         (wide, thin, touching) = (new(context, limits, "wide-but-short"), new(context, limits, "thin-but-tall"), new(context, limits, "touching"));
@@ -146,7 +149,7 @@ internal sealed class PlanPart
     /// <param name="open">Those to which the gap is sure to be open.</param>
     /// <returns>The bound.</returns>
     public double OfCompanyAtLeast(uint kept, uint possible, int size, ReadOnlySpan<uint> neighbours, ReadOnlySpan<uint> open) =>
-        OfThreesAtLeast(kept, possible, size, neighbours, open) + SureTwins(twinDiameters, alikeDiameters, kept, neighbours) + SureTwins(twinHeights, alikeHeights, kept, neighbours);
+        OfThreesAtLeast(kept, possible, size, neighbours, open) + SureTwins(twinDiameters, alikeDiameters, kept, possible, neighbours) + SureTwins(twinHeights, alikeHeights, kept, possible, neighbours);
 
     /// <summary>As <see cref="OfCompanyAtLeast"/>, without what may be one and the same for two parts of the trunks: groups of twins, which may grow together.</summary>
     /// <param name="kept">The trunks that stand in any case.</param>
@@ -288,12 +291,8 @@ internal sealed class PlanPart
         return sum;
     }
 
-    /// <summary>Groups may grow into one, so of any number one is sure.</summary>
-    private static double SureTwins(ChoiceCheck check, TwinTable twins, uint kept, ReadOnlySpan<uint> neighbours)
-    {
-        Span<uint> groups = stackalloc uint[NeighbourTable.MostTrunks];
-        return check is { IsOn: true, HasAccepted: false } && twins.Find(kept, neighbours, groups) > 0 ? check.Weight : 0;
-    }
+    private double SureTwins(ChoiceCheck check, TwinTable twins, uint kept, uint possible, ReadOnlySpan<uint> neighbours) =>
+        check is { IsOn: true, HasAccepted: false } ? check.Weight * twins.LeastGroups(kept, possible, neighbours, table) : 0;
 
     private static double EachOf(ChoiceCheck check, uint trunks)
     {

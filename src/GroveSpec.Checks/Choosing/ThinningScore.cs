@@ -37,7 +37,7 @@ internal sealed class ThinningScore : ISubsetScore
         Measures = new(trunks, neighbours, context.Outline);
         TrunkState[] others = [.. context.State.Trunks.Where(trunk => trunk is { Presence: Presence.Standing, Place: null })];
         Aims = new(context.Planting, trunks, others);
-        plan = new(context, limits);
+        plan = new(context, limits, neighbours);
         cases = ViewCase.Of(NameOrder.Of(context.State));
         see = seen => new(context, limits, seen);
         views = Unseen();

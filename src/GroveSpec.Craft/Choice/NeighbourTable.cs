@@ -54,6 +54,13 @@ public sealed class NeighbourTable
     /// <returns>In millimetres, from centre to centre.</returns>
     public double GapInMillimetres(int first, int second) => Math.Sqrt(squares[(first * count) + second]) / Model.Quantities.Length.NanometresPerMillimetre;
 
+    /// <summary>Whether two trunks may be neighbours, whatever else comes to stand.</summary>
+    /// <param name="first">One trunk.</param>
+    /// <param name="second">Another.</param>
+    /// <param name="kept">The trunks that stand in any case.</param>
+    /// <returns>False when one of those parts them.</returns>
+    public bool MayBeNeighbours(int first, int second, uint kept) => (parting[(first * count) + second] & kept) == 0;
+
     /// <summary>
     /// The neighbours that trunks are sure to be, whatever else of what may stand comes to stand. With nothing open, the kept
     /// and the possible being the same, these are the neighbours themselves.

@@ -64,4 +64,44 @@ public sealed class TwinTable
 
         return found;
     }
+
+    /// <summary>How many groups of neighbours of one size there are at least, whatever else of what may stand comes to stand.</summary>
+    /// <param name="kept">The trunks that stand in any case.</param>
+    /// <param name="possible">Those and all that may stand besides.</param>
+    /// <param name="neighbours">For each of those kept the neighbours it is sure to have.</param>
+    /// <param name="table">Which trunks may be neighbours.</param>
+    /// <returns>The number: groups that may grow together count as one.</returns>
+    public int LeastGroups(uint kept, uint possible, ReadOnlySpan<uint> neighbours, NeighbourTable table)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        var found = 0;
+        var seen = 0u;
+        for (var rest = kept; rest != 0; rest &= rest - 1)
+        {
+            var first = BitOperations.TrailingZeroCount(rest);
+            if ((seen >> first & 1) != 0 || (alike[first] & neighbours[first]) == 0)
+            {
+                continue;
+            }
+
+            found++;
+            seen |= 1u << first;
+            for (var fresh = 1u << first; fresh != 0;)
+            {
+                var trunk = BitOperations.TrailingZeroCount(fresh);
+                fresh &= fresh - 1;
+                for (var others = alike[trunk] & possible & ~seen; others != 0; others &= others - 1)
+                {
+                    var other = BitOperations.TrailingZeroCount(others);
+                    if (table.MayBeNeighbours(trunk, other, kept))
+                    {
+                        seen |= 1u << other;
+                        fresh |= 1u << other;
+                    }
+                }
+            }
+        }
+
+        return found;
+    }
 }
