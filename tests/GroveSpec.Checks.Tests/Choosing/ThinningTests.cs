@@ -83,13 +83,14 @@ public sealed class ThinningTests
             string.Join(" ", [.. suggestion.Stand.Kept, suggestion.Stand.Parts.ToString(), suggestion.Why, .. suggestion.NearlyAsGood.Select(variant => variant.ToString())]));
     }
 
-    /// <summary>Measured when written: one step for 5, 20, 24, 20 and 216 choices.</summary>
+    /// <summary>Measured when written: one step for 12, 45, 56, 49, 5 and 244 choices.</summary>
     [Theory]
-    [InlineData(5, 5, 4)]
-    [InlineData(5, 7, 15)]
-    [InlineData(9, 9, 18)]
-    [InlineData(12, 12, 15)]
-    [InlineData(1, 24, 150)]
+    [InlineData(5, 5, 9)]
+    [InlineData(5, 7, 33)]
+    [InlineData(9, 9, 42)]
+    [InlineData(12, 12, 36)]
+    [InlineData(17, 17, 4)]
+    [InlineData(1, 24, 180)]
     public void Of_twenty_four_trunks_few_of_all_choices_have_to_be_looked_at(int least, int most, int spared)
     {
         long all = 0, looked = 0;
