@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GroveSpec.Checks.Rules;
+using GroveSpec.Craft.Views;
 using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Checks.Fronts;
@@ -12,6 +13,7 @@ public static class FrontSentences
 
     /// <summary>Covered less than this, in percent, a trunk is seen whole.</summary>
     private const double HardlyCovered = 1;
+    private const double WhollyCovered = 99.5;
 
     /// <summary>Why a front is good, and what it leaves.</summary>
     /// <param name="front">The front.</param>
@@ -97,13 +99,17 @@ public static class FrontSentences
     {
         var seen = turned.View.Trunks;
         var covered = seen.Where(trunk => trunk.Hidden is { } hidden && hidden.Percent >= HardlyCovered).OrderByDescending(trunk => trunk.Hidden!.Value.Share).ToList();
+        var wholly = covered.Count(trunk => trunk.Hidden!.Value.Percent >= WhollyCovered);
         var (unseen, unknown) = (turned.View.Unseen.Length, seen.Count(trunk => trunk.Hidden is null));
         return unseen > 0 ? $"{unseen} of {unseen + seen.Length} trunks stand beside or behind the eye"
             : covered.Count == 0 && unknown == seen.Length ? "what one trunk covers of another cannot be told, since no thickness is known"
             : covered.Count == 0 && unknown > 0 ? $"no trunk covers another as far as thicknesses are known, and of {unknown} it is not"
             : covered.Count == 0 ? "no trunk covers another"
-            : covered.Count == 1 ? $"only {Wording.Name(covered[0].Name)} is covered, {Wording.Percent(covered[0].Hidden!.Value.Percent)} of it"
-            : $"{covered.Count} trunks are covered in part, {Wording.Name(covered[0].Name)} most, {Wording.Percent(covered[0].Hidden!.Value.Percent)} of it";
+            : covered.Count == 1 ? $"only {Wording.Name(covered[0].Name)} is covered, {Part(covered[0])} of it"
+            : wholly > 0 ? $"{covered.Count} trunks are covered, {Wording.Name(covered[0].Name)} {(wholly > 1 ? $"and {wholly - 1} more " : "")}wholly"
+            : $"{covered.Count} trunks are covered in part, {Wording.Name(covered[0].Name)} most, {Part(covered[0])} of it";
+
+        static string Part(SeenTrunk trunk) => trunk.Hidden!.Value.Percent >= WhollyCovered ? "all" : Wording.Percent(trunk.Hidden!.Value.Percent);
     }
 
     /// <summary>The trunks that are named of a front: those that its findings are about, the one that is covered most, and the thickest.</summary>

@@ -78,7 +78,7 @@ public static class StandWords
     {
         ArgumentNullException.ThrowIfNull(described);
         return described.Index(kind) is not { Value: not null, Chance: not null } ? $"Cannot tell: {Lack(described, kind)}"
-            : kind == StandIndexKind.SizeDominance && described.Sized.Length == NeighboursAsked + 1 ? "Cannot tell: each of five trunks has all the others for neighbours, however they stand."
+            : kind == StandIndexKind.SizeDominance && described.Sized.Length == NeighboursAsked + 1 ? $"Cannot tell: each of five trunks{(described.Stems.Length > described.Sized.Length ? " whose thickness is known" : "")} has all the others for neighbours, however they stand."
             : "";
     }
 
@@ -297,7 +297,7 @@ public static class StandWords
             case StandIndexKind.UniformAngle:
                 return "two trunks are said to stand at one place, and no direction leads from one to the other.";
             case StandIndexKind.SizeDominance when sized is >= 3 and <= NeighboursAsked:
-                return "it asks four neighbours of each trunk, so that it takes five.";
+                return $"it asks four neighbours of each trunk, so that it takes five{(stems > sized ? " whose thickness is known" : "")}.";
             default:
                 return "it takes at least three trunks that stand, with a place and a thickness.";
         }

@@ -39,7 +39,7 @@ internal static class SharedOptions
     /// <exception cref="UsageException">There are no such units.</exception>
     public static UnitSystem ReadUnits(string? written) => Choose("--units", written ?? "metric", [("metric", UnitSystem.Metric), ("inch", UnitSystem.Inch)]);
 
-    /// <summary>Reads a length above zero.</summary>
+    /// <summary>Reads a length that a tape could tell.</summary>
     /// <param name="option">The option's name.</param>
     /// <param name="written">What stands behind it, such as 18mm, "18 mm" or 0.7in; a bare number is in millimetres, or in inches for who works in those. Null where it was left out.</param>
     /// <param name="units">The units to work in.</param>
@@ -49,7 +49,7 @@ internal static class SharedOptions
     {
         return written is null ? null
             : WrittenLength.Read(written, units)
-            ?? throw new UsageException($"{option} needs a length above zero such as 18mm or 0.7in; {Shown(written)} is none.");
+            ?? throw new UsageException($"{option} needs a length of at least {WrittenLength.Shortest}, such as 18mm or 0.7in; {Shown(written)} is none.");
     }
 
     /// <summary>Reads an angle above zero.</summary>

@@ -20,7 +20,7 @@ internal sealed class FieldReading(IReadOnlyDictionary<string, string> answers, 
     /// <summary>The fields that were read, in their order.</summary>
     public ImmutableArray<DecisionField> Fields => fields.ToImmutable();
 
-    /// <summary>A length above zero, or none where the field may be left empty.</summary>
+    /// <summary>A length that a tape could tell, or none where the field may be left empty.</summary>
     /// <param name="name">The field's name.</param>
     /// <param name="label">What stands before it.</param>
     /// <param name="usual">What is usual; null for none.</param>
@@ -32,7 +32,7 @@ internal sealed class FieldReading(IReadOnlyDictionary<string, string> answers, 
         return Read<Length?>(name, label, usual is { } given ? Say(given) : "", mayBeEmpty ? $"{example}, or nothing" : example, text =>
             text.Length == 0 && mayBeEmpty ? (null, null)
             : WrittenLength.Read(text, units) is { } length ? (length, null)
-            : (usual, $"This needs a length above zero, {example}."));
+            : (usual, $"This needs a length of at least {WrittenLength.Shortest}, {example}."));
     }
 
     /// <summary>The length that was written into a field, before the field is read.</summary>

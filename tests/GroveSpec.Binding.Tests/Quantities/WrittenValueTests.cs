@@ -45,6 +45,20 @@ public sealed class WrittenValueTests
     [InlineData("1e1")]
     public void What_is_no_angle_up_to_the_largest_is_none(string written) => Assert.Null(WrittenAngle.Read(written, 45));
 
+    [Theory]
+    [InlineData("0.01 mm", 10_000)]
+    [InlineData("0.0004in", 10_160)]
+    [InlineData("18mm", 18_000_000)]
+    public void A_length_is_one_that_a_tape_could_tell(string written, long nanometres) => Assert.Equal(nanometres, WrittenLength.Read(written, Model.Quantities.UnitSystem.Metric)!.Value.Nanometres);
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("0.0099 mm")]
+    [InlineData("0.0000001mm")]
+    [InlineData("0.00039 in")]
+    [InlineData("-3 mm")]
+    public void What_is_shorter_is_none(string written) => Assert.Null(WrittenLength.Read(written, Model.Quantities.UnitSystem.Metric));
+
     [Fact]
     public void A_day_is_one_of_the_calendar()
     {

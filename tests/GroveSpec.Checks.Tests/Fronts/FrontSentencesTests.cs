@@ -69,6 +69,16 @@ public sealed class FrontSentencesTests
         }
     }
 
+    [Fact]
+    public void What_is_covered_wholly_is_not_said_to_be_covered_in_part()
+    {
+        var told = Enumerable.Range(0, 60)
+            .SelectMany(seed => Find($"{FrontSource.Of(seed, 4 + (seed % 9))}mute hidden-trunk because \"dense on purpose\"\n").Suggestions.Select(suggestion => suggestion.Why))
+            .ToList();
+        Assert.All(told, why => Assert.DoesNotContain("100 % of it", why, StringComparison.Ordinal));
+        Assert.Contains(told, why => Regex.IsMatch(why, @"trunks are covered, \w+ (and \d more )?wholly|only \w+ is covered, all of it"));
+    }
+
     private static double Number(Group group) => double.Parse(group.Value, System.Globalization.CultureInfo.InvariantCulture);
 
     private static IEnumerable<string> Holds(FrontsAnswer answer) => answer.Suggestions.Select(suggestion => suggestion.Holds).Append(answer.NowHolds);

@@ -50,6 +50,10 @@ public sealed class StandWordsTests
         Assert.Equal("", StandWords.WhyNot(three, StandIndexKind.SizeDifferentiation));
         Assert.StartsWith("Cannot tell: each of five trunks", StandWords.WhyNot(Described(5), StandIndexKind.SizeDominance), StringComparison.Ordinal);
         Assert.All(Enum.GetValues<StandIndexKind>(), kind => Assert.Equal("", StandWords.WhyNot(Described(6), kind)));
+
+        // Six stand, and of three or five of them the thickness is known.
+        Assert.Equal("Cannot tell: it asks four neighbours of each trunk, so that it takes five whose thickness is known.", StandWords.WhyNot(Described(6, 3), StandIndexKind.SizeDominance));
+        Assert.StartsWith("Cannot tell: each of five trunks whose thickness is known has", StandWords.WhyNot(Described(6, 5), StandIndexKind.SizeDominance), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -79,6 +83,6 @@ public sealed class StandWordsTests
         return Seven with { Indices = Seven.Indices.SetItem((int)kind, new StandIndex(kind, value, chance)) };
     }
 
-    private static StandDescription Described(int trunks) => StandDescription.Of(Check.Of(string.Concat(Enumerable.Range(0, trunks).Select(trunk =>
-        $"trunk T{trunk} at {(trunk * 83 % 290) - 140}, {(trunk * 47 % 190) - 90} mm diameter {10 + (trunk * 7 % 11)} mm height 200 mm\n"))).State);
+    private static StandDescription Described(int trunks, int measured = int.MaxValue) => StandDescription.Of(Check.Of(string.Concat(Enumerable.Range(0, trunks).Select(trunk =>
+        $"trunk T{trunk} at {(trunk * 83 % 290) - 140}, {(trunk * 47 % 190) - 90} mm{(trunk < measured ? $" diameter {10 + (trunk * 7 % 11)} mm" : "")} height 200 mm\n"))).State);
 }
