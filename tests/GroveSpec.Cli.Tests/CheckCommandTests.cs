@@ -194,6 +194,15 @@ public sealed class CheckCommandTests : IDisposable
         Assert.DoesNotContain("three-in-line", work.Run("check", "fence.grove", "--on", "2026-03-14", "--as", "lines").Output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("2026-03-13", "fence.grove: 4 trunks as on 2026-03-13")]
+    [InlineData("2026-03-14", "fence.grove: 4 trunks, 3 standing as on 2026-03-14")]
+    public void How_many_stand_is_told_where_not_all_do(string day, string expected)
+    {
+        work.Write("fence.grove", Plantings.InLine.Replace("height 180 mm", "height 180 mm   removed 2026-03-14", StringComparison.Ordinal) + "trunk late at -150, 60 mm\n");
+        Assert.StartsWith(expected, work.Run("check", "fence.grove", "--on", day).Output, StringComparison.Ordinal);
+    }
+
     private static JsonElement Parse(Answer answer)
     {
         using var document = JsonDocument.Parse(answer.Bytes);

@@ -29,6 +29,19 @@ public sealed class NudgeCommandTests : PlantingCommandTests
     }
 
     [Fact]
+    public void A_trunk_whose_line_could_not_be_read_whole_stays_and_its_line_is_left_alone()
+    {
+        var torn = Row.Replace("height 300 mm", "height 300 mm   line (-30,1,0) (-28,4", StringComparison.Ordinal);
+        Work.Write("torn.grove", torn);
+        var told = Flowing(Work.Run("nudge", "torn.grove", "--write").Output);
+        Assert.Contains("B stays as it is, since its line could not be read whole: put that right first.", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("Move B", told, StringComparison.Ordinal);
+        string[] before = torn.Split('\n'), after = Work.Read("torn.grove").Split('\n');
+        var changed = Assert.Single(Enumerable.Range(0, before.Length), line => before[line] != after[line]);
+        Assert.DoesNotContain("trunk B", after[changed], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_move_is_written_and_nothing_else_is_touched()
     {
         var answer = Work.Run("nudge", "a.grove", "--write");

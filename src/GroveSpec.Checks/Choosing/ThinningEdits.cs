@@ -32,12 +32,9 @@ public static class ThinningEdits
         return
         [
             .. context.State.Trunks
-                .Where(trunk => trunk.Presence == Presence.Standing && gone.Contains(trunk.Name) && origins.Locate(trunk.Trunk.Origin).File == file && IsWhole(origins.StatementOf(trunk.Trunk.Origin).Span, tree))
+                .Where(trunk => trunk.Presence == Presence.Standing && gone.Contains(trunk.Name) && origins.Locate(trunk.Trunk.Origin).File == file && TornStatements.IsWhole(origins.StatementOf(trunk.Trunk.Origin).Span, tree))
                 .Select(trunk => ClauseEdit.Write(origins, trunk.Trunk, trunk.Trunk.Removed?.Origin, written))
                 .OrderBy(edit => edit.Place.Span.Start),
         ];
     }
-
-    private static bool IsWhole(TextSpan statement, SyntaxTree tree) =>
-        !tree.Problems.Any(problem => problem.Span.Start <= statement.End && problem.Span.End >= statement.Start);
 }

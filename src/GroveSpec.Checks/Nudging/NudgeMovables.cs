@@ -21,13 +21,17 @@ internal static class NudgeMovables
         var trunks = context.Standing.Trunks;
         var ties = TapeTies.Of(context);
         var movables = new List<Movable>();
-        var (byTape, withoutHeight, isFixed) = (new List<string>(), new List<string>(), new List<string>());
+        var (byTape, withoutHeight, isFixed, torn) = (new List<string>(), new List<string>(), new List<string>(), new List<string>());
         for (var place = 0; place < trunks.Length; place++)
         {
             var trunk = trunks[place];
             if (trunk.Trunk.Fixed is not null)
             {
                 isFixed.Add(trunk.Name);
+            }
+            else if (wish.Torn.Contains(trunk.Name))
+            {
+                torn.Add(trunk.Name);
             }
             else if (isGroup && (trunk.Trunk.At is null || ties.Contains(trunk.Name)))
             {
@@ -49,6 +53,11 @@ internal static class NudgeMovables
         }
 
         Remark(remarks, isFixed, "fixed", "stay as they are", "stays as it is");
+        if (torn.Count > 0)
+        {
+            remarks.Add($"{Wording.List(Wording.Sorted(torn), 12)} {(torn.Count == 1 ? "stays as it is, since its line" : "stay as they are, since their lines")} could not be read whole: put that right first.");
+        }
+
         if (byTape.Count > 0)
         {
             remarks.Add($"{Wording.List(Wording.Sorted(byTape), 12)} {(byTape.Count == 1 ? "stays where it is, since its place hangs" : "stay where they are, since their places hang")} on tape readings that moving would make wrong: write the places down first with survey --write.");

@@ -6,6 +6,7 @@ using GroveSpec.Cli.Files;
 using GroveSpec.Cli.Judging;
 using GroveSpec.Cli.Reports;
 using GroveSpec.Cli.Terminals;
+using GroveSpec.Model.States;
 using GroveSpec.Publishing.Sarif;
 
 namespace GroveSpec.Cli.Commands;
@@ -101,7 +102,7 @@ internal sealed class CheckCommand : GroveCommand
             try
             {
                 var assessment = reading.Read(file);
-                files.Add(new(file.Name, assessment.Date, assessment.Planting.Trunks.Length, assessment.Findings));
+                files.Add(new(file.Name, assessment.Date, assessment.Planting.Trunks.Length, assessment.State.Trunks.Count(trunk => trunk.Presence == Presence.Standing), assessment.Findings));
             }
             catch (FileTroubleException trouble)
             {

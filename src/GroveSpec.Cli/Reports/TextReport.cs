@@ -50,6 +50,7 @@ internal sealed class TextReport
     {
         writer.Write(Bold(HarmlessText.OneLine(file.Name)));
         writer.Write($": {file.Trunks} {(file.Trunks == 1 ? "trunk" : "trunks")}");
+        writer.Write(file.Standing == file.Trunks ? "" : $", {file.Standing} standing");
         if (file.Day is { } day)
         {
             writer.Write($" as on {IsoDay.Of(day)}");

@@ -1,6 +1,7 @@
 using GroveSpec.Binding;
 using GroveSpec.Checks.Fronts;
 using GroveSpec.Checks.Ground;
+using GroveSpec.Checks.Moving;
 using GroveSpec.Checks.Nudging;
 using GroveSpec.Checks.Sentences;
 using GroveSpec.Checks.Standing;
@@ -80,7 +81,8 @@ internal sealed class DecisionsSection
             return;
         }
 
-        var answer = Nudging.Find(planting.ToContext(), NudgeWish.Usual(units));
+        var context = planting.ToContext();
+        var answer = Nudging.Find(context, NudgeWish.Usual(units) with { Torn = TornStatements.Of(context, planting.Tree) });
         if (answer.Suggestions.FirstOrDefault() is not { } best)
         {
             return;
