@@ -57,8 +57,8 @@ public sealed class SubsetSearch
         do
         {
             var isOpen = new bool[stages.Count];
-            InTurns(stages.Count, (worker, stage) => isOpen[stage] = worker.Prepare(stages[stage].Stage, stages[stage].Possible));
-            var open = Enumerable.Range(0, stages.Count).Where(stage => isOpen[stage]).Select(stage => stages[stage].Stage);
+            InTurns(stages.Count, (worker, stage) => isOpen[stage] = worker.Prepare(stages[stage]));
+            var open = stages.Where((_, stage) => isOpen[stage]);
             (SubsetStage Stage, int Depth, uint Kept)[] nodes =
             [
                 .. workers.Length == 1 ? open.Select(stage => (stage, 0, stage.Kept)) : open.SelectMany(stage => stage.Split().Select(node => (stage, node.Depth, node.Kept))),
@@ -84,9 +84,9 @@ public sealed class SubsetSearch
         }
     }
 
-    private List<(SubsetStage Stage, uint Possible)> Stages((int Least, int Most) sizes)
+    private List<SubsetStage> Stages((int Least, int Most) sizes)
     {
-        var stages = new List<(SubsetStage Stage, uint Possible)>();
+        var stages = new List<SubsetStage>();
         for (var size = sizes.Least; size <= sizes.Most; size++)
         {
             for (var part = 0; part < scores[0].Parts.Count; part++)
@@ -95,7 +95,7 @@ public sealed class SubsetSearch
                 var (kept, possible) = (fixedIn | required, allowed & within);
                 if ((kept & ~possible) == 0 && BitOperations.PopCount(kept) <= size && BitOperations.PopCount(possible) >= size)
                 {
-                    stages.Add((new SubsetStage(part, size, [.. order.Where(thing => ((possible & ~kept) >> thing & 1) != 0)], kept, possible), possible));
+                    stages.Add(new SubsetStage(part, size, [.. order.Where(thing => ((possible & ~kept) >> thing & 1) != 0)], kept, possible));
                 }
             }
         }

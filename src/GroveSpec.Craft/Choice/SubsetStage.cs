@@ -12,7 +12,6 @@ internal sealed class SubsetStage
     private const int SplitDepth = 5;
 
     private readonly uint[] behind;
-    private readonly uint possible;
     private double[]? among;
 
     /// <summary>Lays out a search.</summary>
@@ -23,7 +22,7 @@ internal sealed class SubsetStage
     /// <param name="possible">What a set may hold, those included.</param>
     public SubsetStage(int part, int size, int[] order, uint kept, uint possible)
     {
-        (Part, Size, Order, Kept, this.possible) = (part, size, order, kept, possible);
+        (Part, Size, Order, Kept, Possible) = (part, size, order, kept, possible);
         (Missing, From) = (size - BitOperations.PopCount(kept), order.Length);
         behind = new uint[order.Length + 1];
         for (var depth = order.Length - 1; depth >= 0; depth--)
@@ -43,6 +42,9 @@ internal sealed class SubsetStage
 
     /// <summary>What every set holds.</summary>
     public uint Kept { get; }
+
+    /// <summary>What a set may hold, those included.</summary>
+    public uint Possible { get; }
 
     /// <summary>How many of those that are decided a set takes.</summary>
     public int Missing { get; }
@@ -73,7 +75,7 @@ internal sealed class SubsetStage
     /// <summary>All that a set may hold but those from a place on.</summary>
     /// <param name="depth">The place.</param>
     /// <returns>The set.</returns>
-    public uint Before(int depth) => possible & ~behind[depth];
+    public uint Before(int depth) => Possible & ~behind[depth];
 
     /// <summary>The least that a number of those from a place on add among themselves.</summary>
     /// <param name="depth">The place.</param>

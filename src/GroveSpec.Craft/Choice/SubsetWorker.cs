@@ -15,11 +15,10 @@ internal sealed class SubsetWorker(ISubsetScore score, BestSets best, Cancellati
 
     /// <summary>Works out the least that things from each place on add among themselves, as far as any set may still be one of the best.</summary>
     /// <param name="stage">The search.</param>
-    /// <param name="possible">What a set may hold.</param>
     /// <returns>Whether any may. No, where what any has to take from some place on adds too much.</returns>
-    public bool Prepare(SubsetStage stage, uint possible)
+    public bool Prepare(SubsetStage stage)
     {
-        var bound = score.Bound(stage.Kept, possible, stage.Size, Limit);
+        var bound = score.Bound(stage.Kept, stage.Possible, stage.Size, Limit);
         for (; stage.From > 0 && bound + stage.Forced <= Limit; stage.From--)
         {
             // Before a place no more can have been taken than there are, so fewer are never asked for from it on.
