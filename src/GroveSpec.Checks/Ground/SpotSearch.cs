@@ -192,13 +192,17 @@ internal sealed class SpotSearch
     /// <summary>What begins just beyond an edge; null where only the ground ends there.</summary>
     private GroundReason? Beyond(PlanPoint place, PlanPoint edge)
     {
-        double x = (edge.X - place.X).Millimetres, y = (edge.Y - place.Y).Millimetres, length = Math.Sqrt((x * x) + (y * y));
-        foreach (var further in (ReadOnlySpan<double>)[0.02, 0.05, 0.2, 1])
+        var ahead = Math.Atan2((edge.Y - place.Y).Millimetres, (edge.X - place.X).Millimetres);
+        foreach (var further in (ReadOnlySpan<double>)[0.02, 0.05, 0.2, 1, 1.5])
         {
-            var tried = length > 0 ? PlanPoint.FromMillimetres(edge.X.Millimetres + (x / length * further), edge.Y.Millimetres + (y / length * further)) : edge;
-            if (!judges[0].IsFree(tried))
+            // Straight ahead first; then by turns to both sides, for what is narrow may be passed by.
+            for (var turn = 0; turn < 24; turn++)
             {
-                return judges[0].Reason;
+                var (sine, cosine) = Math.SinCos(ahead + (Math.PI / 12 * ((turn + 1) / 2) * (turn % 2 == 0 ? 1 : -1)));
+                if (!judges[0].IsFree(PlanPoint.FromMillimetres(edge.X.Millimetres + (further * cosine), edge.Y.Millimetres + (further * sine))))
+                {
+                    return judges[0].Reason;
+                }
             }
         }
 
@@ -259,7 +263,12 @@ internal sealed class SpotSearch
         Finding[] found = [.. Checker.Composition(ground.At(place), CancellationToken.None)];
         var left = found.Select(KeyOf).ToHashSet(StringComparer.Ordinal);
         var raised = found.Where(finding => !known.Value.Contains(KeyOf(finding))).ToList();
-        var gone = ground.Found.Where(finding => !left.Contains(KeyOf(finding)) && finding.Check.Name != "even-count").ToList();
+
+        // What only takes more trunks in than before is not gone.
+        var gone = ground.Found
+            .Where(finding => !left.Contains(KeyOf(finding)) && finding.Check.Name != "even-count"
+                && !raised.Exists(other => other.Check == finding.Check && finding.Trunks.All(trunk => other.Trunks.Contains(trunk))))
+            .ToList();
         Ranking.Sort(raised);
         Ranking.Sort(gone);
         var isOfAnyPlace = raised.ToLookup(finding => ground.IsOfAnyPlace(finding.Check, ground.SetOf(finding.Trunks)!.Value));

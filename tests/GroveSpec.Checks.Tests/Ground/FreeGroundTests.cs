@@ -160,6 +160,27 @@ public class FreeGroundTests
     }
 
     [Fact]
+    public void Neighbours_of_one_size_to_which_it_comes_are_not_told_as_cleared()
+    {
+        var answer = Found("trunk A at -60, 0 mm diameter 20 mm\ntrunk B at 10, 5 mm diameter 20 mm\n", new(Length.FromMillimetres(20), null, null));
+        Assert.All(answer.Spots, spot => Assert.Contains(spot.Raises, finding => finding.Check.Name == "twin-diameters"));
+        Assert.All(answer.Spots, spot => Assert.Empty(spot.Clears));
+    }
+
+    [Theory]
+    [InlineData(6, 18, 43)]
+    [InlineData(9, 12, 32)]
+    [InlineData(9, 12, 110)]
+    [InlineData(20, 8, 16)]
+    [InlineData(30, 5, 1)]
+    public void What_begins_beside_a_spot_is_named_even_where_it_is_narrow(int trunks, double diameter, int seed)
+    {
+        // The rim is kept to, so that ground never ends by itself.
+        var answer = FreeGround.Find(Check.Of(GroundSource.Scattered(trunks, seed)).ToContext(), new(Length.FromMillimetres(diameter), null, null), cancellation: TestContext.Current.CancellationToken);
+        Assert.All(answer.Spots, spot => Assert.NotNull(spot.LimitedBy));
+    }
+
+    [Fact]
     public void What_holds_wherever_it_stands_takes_no_ground_and_is_told()
     {
         var answer = Found("trunk A at 0, 0 mm diameter 20 mm height 200 mm\ntrunk B at 90, 40 mm diameter 14 mm height 130 mm\ntrunk C at -50, 70 mm diameter 9 mm height 90 mm\n", new(Length.FromMillimetres(30), Length.FromMillimetres(60), null));
