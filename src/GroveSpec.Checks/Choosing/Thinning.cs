@@ -19,9 +19,6 @@ public static class Thinning
 
     private const int MostVariants = 4;
 
-    /// <summary>More pieces of work at once than these are not sooner done.</summary>
-    private const int MostAtOnce = 4;
-
     /// <summary>
     /// Finds the best choice; then the best of those that differ from it by more than one trunk exchanged, left out or put in;
     /// then the best of those that differ so from both. Each is exactly the best: no choice that counts scores less.
@@ -88,9 +85,7 @@ public static class Thinning
 
         public ImmutableArray<(uint Kept, double Score)> Leads(Action<int, Action<int>>? sideBySide, CancellationToken cancellation)
         {
-            var scores = new ThinningScore[sideBySide is null ? 1 : MostAtOnce];
-            scores[0] = Score;
-            sideBySide?.Invoke(MostAtOnce - 1, number => scores[number + 1] = Score.Another());
+            var scores = SideBySide.OneEach(Score, Score.Another, sideBySide);
             var search = new SubsetSearch(scores, fixedIn, all, sideBySide ?? SideBySide.OneAfterAnother, cancellation);
             var leads = search.Find(sizes, MostSuggestions, AreNear, Guesses());
             Steps += search.Steps;

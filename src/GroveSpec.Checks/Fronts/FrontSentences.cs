@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using GroveSpec.Checks.Rules;
-using GroveSpec.Craft.Views;
 using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Checks.Fronts;
@@ -13,6 +12,8 @@ public static class FrontSentences
 
     /// <summary>Covered less than this, in percent, a trunk is seen whole.</summary>
     private const double HardlyCovered = 1;
+
+    /// <summary>Covered so much, in percent, a trunk is told as covered wholly: it would be rounded to all of it.</summary>
     private const double WhollyCovered = 99.5;
 
     /// <summary>Why a front is good, and what it leaves.</summary>
@@ -105,11 +106,9 @@ public static class FrontSentences
             : covered.Count == 0 && unknown == seen.Length ? "what one trunk covers of another cannot be told, since no thickness is known"
             : covered.Count == 0 && unknown > 0 ? $"no trunk covers another as far as thicknesses are known, and of {unknown} it is not"
             : covered.Count == 0 ? "no trunk covers another"
-            : covered.Count == 1 ? $"only {Wording.Name(covered[0].Name)} is covered, {Part(covered[0])} of it"
+            : covered.Count == 1 ? $"only {Wording.Name(covered[0].Name)} is covered, {(wholly > 0 ? "all" : Wording.Percent(covered[0].Hidden!.Value.Percent))} of it"
             : wholly > 0 ? $"{covered.Count} trunks are covered, {Wording.Name(covered[0].Name)} {(wholly > 1 ? $"and {wholly - 1} more " : "")}wholly"
-            : $"{covered.Count} trunks are covered in part, {Wording.Name(covered[0].Name)} most, {Part(covered[0])} of it";
-
-        static string Part(SeenTrunk trunk) => trunk.Hidden!.Value.Percent >= WhollyCovered ? "all" : Wording.Percent(trunk.Hidden!.Value.Percent);
+            : $"{covered.Count} trunks are covered in part, {Wording.Name(covered[0].Name)} most, {Wording.Percent(covered[0].Hidden!.Value.Percent)} of it";
     }
 
     /// <summary>The trunks that are named of a front: those that its findings are about, the one that is covered most, and the thickest.</summary>

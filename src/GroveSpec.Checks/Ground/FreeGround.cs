@@ -20,9 +20,6 @@ public static class FreeGround
     private const double PlacesLookedAtInAHeap = 1_000;
     private const double PlacesAcross = 600;
 
-    /// <summary>More judges than these are not sooner done, since each has its tables to lay out first.</summary>
-    private const int MostJudges = 4;
-
     /// <summary>Finds the free ground and its best spots.</summary>
     /// <param name="context">The planting.</param>
     /// <param name="wish">The trunk.</param>
@@ -63,9 +60,8 @@ public static class FreeGround
         var ground = new GroundCase(context, newcomer);
         var bounds = new GroundBounds(ground);
         var inParts = sideBySide ?? SideBySide.OneAfterAnother;
-        var judges = new GroundJudge[sideBySide is null ? 1 : MostJudges];
-        judges[0] = new(ground);
-        sideBySide?.Invoke(MostJudges - 1, part => judges[part + 1] = judges[0].Another());
+        var first = new GroundJudge(ground);
+        var judges = SideBySide.OneEach(first, first.Another, sideBySide);
         var takers = new GroundTakers();
         GroundTest[] tests = [.. judges.Select(judge => new GroundTest(judge, bounds, takers))];
         var step = StepFor(bounds, context.Units, judges[0].IsSlow ? PlacesLookedAtInAHeap : PlacesLookedAt);

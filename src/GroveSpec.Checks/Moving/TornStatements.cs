@@ -6,7 +6,7 @@ using GroveSpec.Syntax.Tree;
 namespace GroveSpec.Checks.Moving;
 
 /// <summary>Statements that could not be read whole. What they mean is not known, so nothing is written into them.</summary>
-public static class TornStatements
+internal static class TornStatements
 {
     /// <summary>The trunks of a file whose statements could not be read whole.</summary>
     /// <param name="context">The planting.</param>
@@ -34,6 +34,6 @@ public static class TornStatements
     /// <param name="statement">Its place.</param>
     /// <param name="tree">The tree of its file.</param>
     /// <returns>False where a part of it could not be read.</returns>
-    internal static bool IsWhole(TextSpan statement, SyntaxTree tree) =>
+    public static bool IsWhole(TextSpan statement, SyntaxTree tree) =>
         !tree.Problems.Any(problem => problem.Span.Start <= statement.End && problem.Span.End >= statement.Start);
 }

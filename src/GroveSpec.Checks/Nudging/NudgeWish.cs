@@ -13,7 +13,7 @@ public sealed record NudgeWish(Length Reach, Angle Bend, Length Step)
     public const double SteepestBend = 60;
 
     /// <summary>The trunks that stay, since their statements could not be read whole: what they say of the trunk is not known.</summary>
-    public ImmutableHashSet<string> Torn { get; init; } = [];
+    internal ImmutableHashSet<string> Torn { get; init; } = [];
 
     /// <summary>The usual wish: 60 mm and 15 degrees, our own choice, for the wood and the roots may allow less; to a tenth of a millimetre, or to a two-hundredth of an inch.</summary>
     /// <param name="units">The units that the grower works in.</param>

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using GroveSpec.Checks.Judging;
+using GroveSpec.Checks.Moving;
 using GroveSpec.Craft.Moving;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
+using GroveSpec.Syntax.Tree;
 
 namespace GroveSpec.Checks.Nudging;
 
@@ -18,6 +20,20 @@ public static class Nudging
     private const double PartOfTheSecond = 0.2;
 
     /// <summary>Finds the moves. What is suggested was looked at by the checks themselves.</summary>
+    /// <param name="context">The planting.</param>
+    /// <param name="tree">The tree of its file, into which nothing is written where it could not be read.</param>
+    /// <param name="wish">How far trunks may be nudged.</param>
+    /// <param name="sideBySide">As the other takes it.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    /// <returns>The moves, or why there are none.</returns>
+    /// <exception cref="OperationCanceledException">The search was ended.</exception>
+    public static NudgeAnswer Find(CheckContext context, SyntaxTree tree, NudgeWish wish, Action<int, Action<int>>? sideBySide = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(wish);
+        return Find(context, wish with { Torn = TornStatements.Of(context, tree) }, 1, sideBySide, cancellation);
+    }
+
+    /// <summary>Searches, whatever could not be read.</summary>
     /// <param name="context">The planting.</param>
     /// <param name="wish">How far trunks may be nudged.</param>
     /// <param name="effort">How many times the usual work is done, above zero.</param>

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using GroveSpec.Binding;
-using GroveSpec.Checks.Moving;
 using GroveSpec.Checks.Nudging;
 using GroveSpec.Cli.Arguments;
 using GroveSpec.Cli.Judging;
@@ -81,11 +80,7 @@ internal sealed class NudgeCommand : PlantingCommand<NudgeAnswer>
             SharedOptions.ReadLength("--reach", parsed.GetValue(reach), units) ?? usual.Reach,
             SharedOptions.ReadAngle("--bend", parsed.GetValue(bend), NudgeWish.SteepestBend) ?? usual.Bend,
             SharedOptions.ReadLength("--step", parsed.GetValue(step), units) ?? usual.Step);
-        return planting =>
-        {
-            var context = planting.ToContext();
-            return Nudging.Find(context, wish with { Torn = TornStatements.Of(context, planting.Tree) }, sideBySide: AtOnce.Do);
-        };
+        return planting => Nudging.Find(planting.ToContext(), planting.Tree, wish, AtOnce.Do);
     }
 
     /// <inheritdoc/>

@@ -1,6 +1,5 @@
 using GroveSpec.Binding;
 using GroveSpec.Checks;
-using GroveSpec.Checks.Moving;
 using GroveSpec.Checks.Nudging;
 using GroveSpec.Checks.Sentences;
 using GroveSpec.Drawing;
@@ -21,12 +20,11 @@ internal static class NudgeSheet
     /// <returns>The sheet.</returns>
     public static DecisionSheet Of(Assessment assessment, FieldReading fields, Action<int, Action<int>>? sideBySide, CancellationToken cancellation)
     {
-        var context = assessment.ToContext();
-        var wish = NudgeWish.Usual(assessment.Units) with { Torn = TornStatements.Of(context, assessment.Tree) };
+        var wish = NudgeWish.Usual(assessment.Units);
         wish = assessment.Planting.EffectiveHabit == Habit.Group
             ? wish with { Reach = fields.Length("reach", "No farther than", wish.Reach, mayBeEmpty: false) ?? wish.Reach }
             : wish with { Bend = fields.Angle("bend", "No more than", wish.Bend, NudgeWish.SteepestBend) };
-        var answer = Nudging.Find(context, wish, sideBySide: sideBySide, cancellation: cancellation);
+        var answer = Nudging.Find(assessment.ToContext(), assessment.Tree, wish, sideBySide, cancellation);
         return new DecisionSheet
         {
             Says = answer.Obstacle is { } obstacle ? [obstacle] : [],

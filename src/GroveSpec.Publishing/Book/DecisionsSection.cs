@@ -1,7 +1,6 @@
 using GroveSpec.Binding;
 using GroveSpec.Checks.Fronts;
 using GroveSpec.Checks.Ground;
-using GroveSpec.Checks.Moving;
 using GroveSpec.Checks.Nudging;
 using GroveSpec.Checks.Sentences;
 using GroveSpec.Checks.Standing;
@@ -81,8 +80,7 @@ internal sealed class DecisionsSection
             return;
         }
 
-        var context = planting.ToContext();
-        var answer = Nudging.Find(context, NudgeWish.Usual(units) with { Torn = TornStatements.Of(context, planting.Tree) });
+        var answer = Nudging.Find(planting.ToContext(), planting.Tree, NudgeWish.Usual(units));
         if (answer.Suggestions.FirstOrDefault() is not { } best)
         {
             return;
