@@ -31,7 +31,12 @@ internal static class InputReading
 
             using var stream = new FileStream(file.FullPath, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
             var length = stream.CanSeek ? stream.Length : 0;
-            RoomInMemory.Take(Math.Min(length, LargestFile));
+            if (length > LargestFile)
+            {
+                throw TooLarge(file.Name);
+            }
+
+            RoomInMemory.Take(length);
             return SourceText.FromBytes(ReadToEnd(file.Name, stream, length));
         }
         catch (UnauthorizedAccessException) when (FileFacts.Of(file.FullPath).Kind == FileKind.Folder)
@@ -46,11 +51,6 @@ internal static class InputReading
 
     private static ReadOnlySpan<byte> ReadToEnd(string name, Stream stream, long expected)
     {
-        if (expected > LargestFile)
-        {
-            throw TooLarge(name);
-        }
-
         // One byte more than expected, so that a file of the expected length ends in its first read but one.
         var bytes = new byte[Math.Max(expected + 1, 4096)];
         var length = 0;
