@@ -143,20 +143,12 @@ public sealed partial class LooseStand
     /// <summary>All that is amiss and weighs something.</summary>
     /// <param name="found">Takes it; emptied before.</param>
     /// <returns>The sum of the weights.</returns>
-    public double Find(ICollection<StandFault> found) => Find(found, double.PositiveInfinity, out _);
-
-    /// <summary>All that is amiss and weighs something, until it weighs enough.</summary>
-    /// <param name="found">Takes it; emptied before. It lacks some where the sum is above <paramref name="enough"/>.</param>
-    /// <param name="enough">Above this the exact sum is of no interest.</param>
-    /// <param name="last">What was found last, with which it was enough; of no meaning when the sum is 0.</param>
-    /// <returns>The sum of the weights, or any number above <paramref name="enough"/>.</returns>
-    public double Find(ICollection<StandFault> found, double enough, out StandFault last)
+    public double Find(ICollection<StandFault> found)
     {
         ArgumentNullException.ThrowIfNull(found);
         found.Clear();
-        (sum, most, into, lastFault) = (0, enough, found, default);
+        (sum, most, into, lastFault) = (0, double.PositiveInfinity, found, default);
         Look();
-        last = lastFault;
         return sum;
     }
 

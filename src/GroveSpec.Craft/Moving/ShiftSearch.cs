@@ -9,9 +9,8 @@ namespace GroveSpec.Craft.Moving;
 /// </summary>
 /// <remarks>
 /// Six searches. Mending one thing after another, what costs least followed first. Several times over, putting trunks by turns
-/// where each is best, or where many stand, shifting them about by chance, boldly first and less and less so, and longer where much
-/// is amiss at once. Where thickness goes against the order of depth, mending and putting by turns from trunks that have passed
-/// each other.
+/// where each is best, longer where many stand and much is amiss at once. Where thickness goes against the order of depth, mending
+/// and putting by turns from trunks that have passed each other.
 /// Then each trunk alone, by whole steps, the nearest first and as far as that may be shorter than what was
 /// found, so that what one trunk can mend is mended. Then the best of what was found is worn down: a trunk is put back, or
 /// nearer to where it was, or two are shifted together, as long as no more is amiss than before; and where something is left,
@@ -21,21 +20,18 @@ namespace GroveSpec.Craft.Moving;
 /// </remarks>
 public sealed class ShiftSearch
 {
-    private const long WorkOfRepairs = 800_000;
-    private const long WorkOfRepairsOfMany = 200_000;
-    private const long WorkOfAnnealing = 1_250_000;
-    private const long WorkOfSweeps = 1_500_000;
-    private const long WorkOfPolish = 1_000_000;
-    private const long WorkOfFewer = 400_000;
+    private const long WorkOfRepairs = 200_000;
+    private const long WorkOfRepairsOfTraded = 800_000;
+    private const long WorkOfSweeps = 1_900_000;
+    private const long WorkOfPolish = 400_000;
+    private const long WorkOfFewer = 250_000;
     private const int Runs = 4;
 
-    /// <summary>Fewer trunks than these are put by turns where each is best, which finds as short ways for them; of more, too much hangs together for that.</summary>
+    /// <summary>Of so many trunks and more, much may hang together, and then what takes longer is worth it.</summary>
     private const int Many = 9;
 
-    /// <summary>What a finding is worth by turns, in millimetres of way: found by trial on dense groups and wide ones of 9 to 12 trunks.</summary>
-    private static readonly double[] Prices = [15, 30];
     private const int UsualTrunks = 12;
-    private const double UsualWeightOfOne = 1.25;
+    private const double UsualWeightOfOne = 1;
     private const int Polished = 2;
     private const ulong Seed = 20_261_126;
 
@@ -79,24 +75,22 @@ public sealed class ShiftSearch
     {
         // What takes longer to look at may take longer, up to some seconds; what is looked at sooner is looked at more often.
         var part = movables.Count / (double)UsualTrunks;
-        effort *= part >= 1 ? Math.Min(part * part, 8) : Math.Min(1.25 / part, 2.5);
+        effort *= part >= 1 ? Math.Min(part * part, 8) : Math.Min(1.25 / part, 2.2);
         var traded = Traded();
         var found = new List<ShiftState>[Runs + 1 + traded.Count];
-        sideBySide(found.Length, run => found[run] = run switch
+        sideBySide(found.Length, run => found[run] = Written(run switch
         {
-            0 => new ShiftRepairs(Tries()).Find(first, (long)((movables.Count < Many ? WorkOfRepairs : WorkOfRepairsOfMany) * effort)),
-            <= Runs when movables.Count < Many => [new ShiftSweeps(Tries(), new SeededRandom(Seed + (ulong)run)).Find(first, (long)(WorkOfSweeps * effort))],
-            <= Runs => [new ShiftAnnealing(Tries(), new SeededRandom(Seed + (ulong)run), Prices[run % Prices.Length]).Find(first, (long)(WorkOfAnnealing * effort * Crowding(first)))],
+            0 => new ShiftRepairs(Tries()).Find(first, (long)(WorkOfRepairs * effort)),
+            <= Runs => [new ShiftSweeps(Tries(), new SeededRandom(Seed + (ulong)run)).Find(first, (long)(WorkOfSweeps * effort * (movables.Count < Many ? 1 : Crowding(first))))],
             _ => Mended(traded[run - Runs - 1], effort / traded.Count),
-        });
+        }));
         var kept = new List<ShiftState>();
-        var polish = new ShiftPolish(Tries(), new SeededRandom(Seed));
         foreach (var state in found.SelectMany(states => states))
         {
-            ShiftRepairs.Keep(kept, polish.Written(state));
+            ShiftRepairs.Keep(kept, state);
         }
 
-        if (triesEachAlone && new SingleShifts(Tries(), step).Find(kept[0].Weight == 0 ? kept[0].Distance : double.PositiveInfinity) is { } single)
+        if (triesEachAlone && Single(kept[0].Weight == 0 ? kept[0].Distance : double.PositiveInfinity) is { } single)
         {
             ShiftRepairs.Keep(kept, single);
         }
@@ -108,6 +102,21 @@ public sealed class ShiftSearch
         return new FewerShifts(again, new ShiftPolish(again, new SeededRandom(Seed)), new SeededRandom(Seed)).Find(shortest, (long)(WorkOfFewer * effort));
     }
 
+    /// <summary>The same states with ways that can be written.</summary>
+    private List<ShiftState> Written(List<ShiftState> states)
+    {
+        var polish = new ShiftPolish(Tries(), new SeededRandom(Seed));
+        return [.. states.Select(polish.Written)];
+    }
+
+    /// <summary>The shortest shift of a single trunk that mends all, each tried by itself; of equally short ones that of the first.</summary>
+    private ShiftState? Single(double most)
+    {
+        var found = new ShiftState?[movables.Count];
+        sideBySide(found.Length, place => found[place] = new SingleShifts(Tries(), step).Find(place, most));
+        return found.Where(state => state is not null).MinBy(state => state!.Distance);
+    }
+
     /// <summary>Mends what is left from where the trunks have come to, as long as that leaves less.</summary>
     private ShiftState MendedFurther(ShiftState state, double effort)
     {
@@ -116,7 +125,7 @@ public sealed class ShiftSearch
             var tries = Tries();
             tries.Load(state);
             var polish = new ShiftPolish(tries, new SeededRandom(Seed));
-            var mended = polish.Shorten(polish.Written(new ShiftRepairs(tries).Find(state, (long)(WorkOfRepairsOfMany * effort))[0]), (long)(WorkOfRepairsOfMany * effort));
+            var mended = polish.Shorten(polish.Written(new ShiftRepairs(tries).Find(state, (long)(WorkOfRepairs * effort))[0]), (long)(WorkOfRepairs * effort));
             isBetter = mended.Weight < state.Weight;
             state = isBetter ? mended : state;
         }
@@ -124,8 +133,8 @@ public sealed class ShiftSearch
         return state;
     }
 
-    /// <summary>How much longer to anneal by how much is amiss: many findings at once hang together, few do not.</summary>
-    private double Crowding(ShiftState first) => Math.Clamp(first.Weight / (UsualWeightOfOne * movables.Count), 0.75, 2);
+    /// <summary>How much longer to put by turns by how much is amiss: many findings at once hang together, few do not.</summary>
+    private double Crowding(ShiftState first) => Math.Clamp(first.Weight / (UsualWeightOfOne * movables.Count), 0.95, 2.5);
 
     /// <summary>Where thickness goes against the order of depth: stands in which it does not, what else is amiss in them unmended.</summary>
     private List<ShiftState> Traded()
@@ -140,7 +149,7 @@ public sealed class ShiftSearch
         var tries = Tries();
         tries.Load(state);
         state.Weight = tries.Weigh();
-        var kept = new ShiftRepairs(tries).Find(state, (long)(WorkOfRepairs * effort));
+        var kept = new ShiftRepairs(tries).Find(state, (long)(WorkOfRepairsOfTraded * effort));
         kept.Add(new ShiftSweeps(tries, new SeededRandom(Seed)).Find(state, (long)(WorkOfSweeps * effort)));
         return kept;
     }

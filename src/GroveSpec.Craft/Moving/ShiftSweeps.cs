@@ -12,12 +12,21 @@ namespace GroveSpec.Craft.Moving;
 internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
 {
     /// <summary>What one finding is worth in millimetres of way.</summary>
-    private const double Price = 40;
+    private const double Price = 60;
 
-    private const double ShortestStride = 1.5;
-    private const double StrideRange = 2.5;
+    private const double ShortestStride = 8;
+    private const double StrideRange = 10;
     private const double LeastStride = 0.4;
     private const double Halt = 0.02;
+
+    /// <summary>How much worse is followed at most, as a share of <see cref="Price"/>.</summary>
+    private const double Rim = 0.5;
+
+    /// <summary>How often a trunk that is shifted is put back instead of elsewhere.</summary>
+    private const double Home = 0.4;
+
+    /// <summary>How often a second trunk is put elsewhere too.</summary>
+    private const double Second = 0.4;
 
     private readonly (int Right, int Back)[] spots = [.. StepsOut.Within(24)];
 
@@ -35,11 +44,13 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
         while (tries.Work < until && best.Distance + best.Weight > 0)
         {
             tries.Rest();
-            state = Settle(Kicked(home, out var kicked), until, kicked);
+            var elsewhere = Kicked(home, out var kicked);
+            elsewhere = random.NextShare() < Second ? Kicked(elsewhere, out _) : elsewhere;
+            state = Settle(elsewhere, until, kicked);
             best = state.IsBetterThan(best) ? state : best;
 
             // A little worse is followed too, so that the way out of a hollow may lead over its rim.
-            home = Worth(state) <= Worth(best) + (Price * 0.25 * random.NextShare()) ? state : best;
+            home = Worth(state) <= Worth(best) + (Price * Rim * random.NextShare()) ? state : best;
         }
 
         return best;
@@ -52,7 +63,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
         var concerned = Concerned(state);
         kicked = concerned[random.NextBelow(concerned.Length)];
         var isShifted = state.WayOf(kicked) > 0;
-        if (isShifted && random.NextShare() < 0.5)
+        if (isShifted && random.NextShare() < Home)
         {
             return state.With(kicked, 0, 0);
         }
@@ -110,7 +121,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
         Look(0, 0);
         var turn = 2 * Math.PI * random.NextShare();
 
-        // Finer now and then, for free spots may be small.
+        // Wide, which leaves time for more beginnings: narrow free spots are met by other turns and strides, and by the finer looks after.
         var stride = ShortestStride + (StrideRange * random.NextShare());
         var (sine, cosine) = Math.SinCos(turn);
         foreach (var (stepRight, stepBack) in spots)

@@ -84,31 +84,7 @@ internal sealed class ShiftTries(LooseStand stand, IReadOnlyList<Movable> movabl
     /// <param name="place">The movable that was shifted.</param>
     /// <param name="most">Above this the exact weight is of no interest.</param>
     /// <returns>The weight, or any number above <paramref name="most"/>.</returns>
-    public double Weigh(int place, double most) => Weigh(place, most, null);
-
-    /// <summary>As <see cref="Weigh(int, double)"/>; where the weight is no more than the limit, <see cref="Amiss"/> tells of these places.</summary>
-    /// <param name="place">The movable that was shifted.</param>
-    /// <param name="most">Above this the exact weight is of no interest.</param>
-    /// <returns>The weight, or any number above <paramref name="most"/>.</returns>
-    public double WeighAndTell(int place, double most) => Weigh(place, most, faults);
-
-    /// <summary>The trunks with which something is amiss, as the last look told that found all: by <see cref="Faults"/> or <see cref="WeighAndTell"/>.</summary>
-    /// <returns>The trunks, as a set of bits; all where the order of depth is amiss.</returns>
-    public ulong Amiss()
-    {
-        var trunks = 0UL;
-        foreach (var fault in faults)
-        {
-            trunks |= fault.Kind == StandFaultKind.DepthReversed ? ulong.MaxValue : fault.Trunks;
-        }
-
-        return trunks;
-    }
-
-    /// <summary>Counts a step that was thought of, so that a search of which no step may be taken ends too.</summary>
-    public void Spend() => Work++;
-
-    private double Weigh(int place, double most, List<StandFault>? into)
+    public double Weigh(int place, double most)
     {
         var (known, weight) = (0, 0.0);
         for (; known < remembered[place] && weight <= most; known++)
@@ -125,7 +101,7 @@ internal sealed class ShiftTries(LooseStand stand, IReadOnlyList<Movable> movabl
         }
 
         Work += costOfAll;
-        weight = into is null ? stand.Weigh(most, out var last) : stand.Find(into, most, out last);
+        weight = stand.Weigh(most, out var last);
         if (weight > most)
         {
             Remember(place, last);

@@ -7,35 +7,30 @@ internal sealed class SingleShifts(ShiftTries tries, double step)
 {
     private const int MostSteps = 120;
 
-    /// <summary>Looks through all places within reach, until one trunk's shift leaves nothing amiss.</summary>
+    /// <summary>Looks through all places within reach of one trunk, until its shift leaves nothing amiss.</summary>
+    /// <param name="place">Which movable.</param>
     /// <param name="most">How far it is worth to go, in millimetres.</param>
-    /// <returns>The state; null where no single trunk mends all.</returns>
-    public ShiftState? Find(double most)
+    /// <returns>The state; null where the trunk alone does not mend all.</returns>
+    public ShiftState? Find(int place, double most)
     {
-        var count = tries.Movables.Count;
-        tries.Load(new ShiftState(count));
-        var farthest = Math.Min(MostSteps, (int)Math.Floor((Math.Min(most, tries.Movables.Max(movable => movable.Farthest)) / step) + 1e-9));
+        var (movable, nowhere) = (tries.Movables[place], new ShiftState(tries.Movables.Count));
+        tries.Load(nowhere);
+        var farthest = Math.Min(MostSteps, (int)Math.Floor((Math.Min(most, movable.Farthest) / step) + 1e-9));
         foreach (var (right, back) in StepsOut.Within(farthest))
         {
             tries.Rest();
-            for (var place = 0; place < count; place++)
+            var way = movable.Rounded(right * step, back * step);
+            if (way is (0, 0) || !movable.MayGo(way.Rightward, way.Backward))
             {
-                var way = tries.Movables[place].Rounded(right * step, back * step);
-                if (way is (0, 0) || !tries.Movables[place].MayGo(way.Rightward, way.Backward))
-                {
-                    continue;
-                }
+                continue;
+            }
 
-                tries.Put(place, way.Rightward, way.Backward);
-                if (tries.IsAtMost(place, 0))
-                {
-                    tries.Put(place, 0, 0);
-                    var found = new ShiftState(count).With(place, way.Rightward, way.Backward);
-                    found.Weight = 0;
-                    return found;
-                }
-
-                tries.Put(place, 0, 0);
+            tries.Put(place, way.Rightward, way.Backward);
+            if (tries.IsAtMost(place, 0))
+            {
+                var found = nowhere.With(place, way.Rightward, way.Backward);
+                found.Weight = 0;
+                return found;
             }
         }
 

@@ -269,6 +269,14 @@ public sealed class NudgingTests
     }
 
     [Fact]
+    public void Dense_groups_of_twelve_are_mostly_cleared()
+    {
+        // Nine of these ten are known to be clearable; a search that shifted trunks about by chance, which this one replaced, cleared five in the same time.
+        var left = Enumerable.Range(1, 10).Count(seed => Find(Wood.Of(seed, 12)).Suggestions[0].Left.Any(finding => !OutOfReach.Contains(finding.Check.Name)));
+        Assert.InRange(left, 0, 3);
+    }
+
+    [Fact]
     public void Two_that_stand_in_each_others_depth_both_go_where_neither_can_go_far_enough()
     {
         // Of three, thickness goes against nearness until A stands as near as C: 25 + 80 = 105 mm of way, and roots allow 60 to each.
