@@ -9,17 +9,21 @@ namespace GroveSpec.Craft.Moving;
 /// </summary>
 /// <param name="tries">The stand.</param>
 /// <param name="random">Where chance comes from.</param>
-internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
+/// <param name="price">What one finding is worth in millimetres of way: less finds shorter ways, more leaves less amiss.</param>
+internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random, double price)
 {
-    /// <summary>What one finding is worth in millimetres of way.</summary>
-    private const double Price = 60;
-
     private const double ShortestStride = 8;
     private const double StrideRange = 10;
+    private const double LeastKick = 4;
+    private const double KickRange = 16;
+    private const double Doubled = 0.3;
     private const double LeastStride = 0.4;
     private const double Halt = 0.02;
 
-    /// <summary>How much worse is followed at most, as a share of <see cref="Price"/>.</summary>
+    /// <summary>Where a trunk may go less far than this, in millimetres, strides and kicks are shorter in proportion.</summary>
+    private const double AmpleReach = 40;
+
+    /// <summary>How much worse is followed at most, as a share of what a finding is worth.</summary>
     private const double Rim = 0.5;
 
     /// <summary>How often a trunk that is shifted is put back instead of elsewhere.</summary>
@@ -50,13 +54,16 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
             best = state.IsBetterThan(best) ? state : best;
 
             // A little worse is followed too, so that the way out of a hollow may lead over its rim.
-            home = Worth(state) <= Worth(best) + (Price * Rim * random.NextShare()) ? state : best;
+            home = Worth(state) <= Worth(best) + (price * Rim * random.NextShare()) ? state : best;
         }
 
         return best;
     }
 
-    private static double Worth(ShiftState state) => (state.Weight * Price) + state.Distance;
+    private double Worth(ShiftState state) => (state.Weight * price) + state.Distance;
+
+    /// <summary>The share of the usual strides and kicks that a trunk can make use of.</summary>
+    private double Ease(int place) => Math.Min(1, tries.Movables[place].Farthest / AmpleReach);
 
     private ShiftState Kicked(ShiftState state, out int kicked)
     {
@@ -69,7 +76,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
         }
 
         var (sine, cosine) = Math.SinCos(2 * Math.PI * random.NextShare());
-        var way = (4 + (16 * random.NextShare())) * (random.NextShare() < 0.3 ? 2 : 1);
+        var way = (LeastKick + (KickRange * random.NextShare())) * (random.NextShare() < Doubled ? 2 : 1) * Ease(kicked);
         var (right, back) = (state.Rightward[kicked] + (way * sine), state.Backward[kicked] + (way * cosine));
         return tries.Movables[kicked].MayGo(right, back) ? state.With(kicked, right, back) : state.With(kicked, 0, 0);
     }
@@ -114,7 +121,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
     private ShiftState Placed(ShiftState state, int place)
     {
         tries.Put(place, 0, 0);
-        var rest = Worth(state) - (state.Weight * Price) - state.WayOf(place);
+        var rest = Worth(state) - (state.Weight * price) - state.WayOf(place);
         var (right, back) = (state.Rightward[place], state.Backward[place]);
         var (best, weight) = (Worth(state) - rest, state.Weight);
         var (bestRight, bestBack) = (right, back);
@@ -122,7 +129,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
         var turn = 2 * Math.PI * random.NextShare();
 
         // Wide, which leaves time for more beginnings: narrow free spots are met by other turns and strides, and by the finer looks after.
-        var stride = ShortestStride + (StrideRange * random.NextShare());
+        var stride = (ShortestStride + (StrideRange * random.NextShare())) * Ease(place);
         var (sine, cosine) = Math.SinCos(turn);
         foreach (var (stepRight, stepBack) in spots)
         {
@@ -153,16 +160,16 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random)
         void Look(double toRight, double toBack)
         {
             var way = Math.Sqrt((toRight * toRight) + (toBack * toBack));
-            var most = (best - way) / Price;
+            var most = (best - way) / price;
             if (most <= 0 || !tries.Movables[place].MayGo(toRight, toBack))
             {
                 return;
             }
 
             tries.Put(place, toRight, toBack);
-            if (tries.Weigh(place, most) is var found && (found * Price) + way < best - 1e-9)
+            if (tries.Weigh(place, most) is var found && (found * price) + way < best - 1e-9)
             {
-                (best, weight, bestRight, bestBack) = ((found * Price) + way, found, toRight, toBack);
+                (best, weight, bestRight, bestBack) = ((found * price) + way, found, toRight, toBack);
             }
         }
     }
