@@ -27,14 +27,13 @@ public sealed class ShiftSearch
     private const long WorkOfFewer = 400_000;
     private const int Runs = 4;
 
-    /// <summary>Of so many trunks and more, much may hang together, and then what takes longer is worth it, and clearing it.</summary>
+    /// <summary>Of so many trunks and more, much may hang together: then searching longer is worth it, and so are longer ways for each finding.</summary>
     private const int Many = 9;
 
     /// <summary>What a finding is worth, in millimetres of way: among few the one and the other in turn, among many the first. Found by trial on groups of 6 to 12 trunks.</summary>
     private static readonly double[] Prices = [60, 40];
 
     private const int UsualTrunks = 12;
-    private const double UsualWeightOfOne = 1;
     private const int Polished = 2;
     private const ulong Seed = 20_261_126;
 
@@ -84,7 +83,7 @@ public sealed class ShiftSearch
         sideBySide(found.Length, run => found[run] = Written(run switch
         {
             0 => new ShiftRepairs(Tries()).Find(first, (long)(WorkOfRepairs * effort)),
-            <= Runs => [Sweeps(Tries(), run).Find(first, (long)(WorkOfSweeps * effort * (movables.Count < Many ? 1 : Crowding(first))))],
+            <= Runs => [Sweeps(Tries(), run).Find(first, (long)(WorkOfSweeps * effort * Crowding(first)))],
             _ => Mended(traded[run - Runs - 1], effort / traded.Count),
         }));
         var kept = new List<ShiftState>();
@@ -99,16 +98,16 @@ public sealed class ShiftSearch
         }
 
         ShiftState[] worn = [.. kept.Where(state => state.Weight == kept[0].Weight).Take(Polished)];
-        sideBySide(worn.Length, run => worn[run] = new ShiftPolish(Tries(), new SeededRandom(Seed)).Shorten(worn[run], (long)(WorkOfPolish * effort)));
+        sideBySide(worn.Length, run => worn[run] = Polish(Tries()).Shorten(worn[run], (long)(WorkOfPolish * effort)));
         var shortest = MendedFurther(worn.Aggregate((one, other) => other.IsBetterThan(one) ? other : one), effort);
         var again = Tries();
-        return new FewerShifts(again, new ShiftPolish(again, new SeededRandom(Seed)), new SeededRandom(Seed)).Find(shortest, (long)(WorkOfFewer * effort));
+        return new FewerShifts(again, Polish(again), new SeededRandom(Seed)).Find(shortest, (long)(WorkOfFewer * effort));
     }
 
     /// <summary>The same states with ways that can be written.</summary>
     private List<ShiftState> Written(List<ShiftState> states)
     {
-        var polish = new ShiftPolish(Tries(), new SeededRandom(Seed));
+        var polish = Polish(Tries());
         return [.. states.Select(polish.Written)];
     }
 
@@ -127,7 +126,7 @@ public sealed class ShiftSearch
         {
             var tries = Tries();
             tries.Load(state);
-            var polish = new ShiftPolish(tries, new SeededRandom(Seed));
+            var polish = Polish(tries);
             var mended = polish.Shorten(polish.Written(new ShiftRepairs(tries).Find(state, (long)(WorkOfRepairs * effort))[0]), (long)(WorkOfRepairs * effort));
             isBetter = mended.Weight < state.Weight;
             state = isBetter ? mended : state;
@@ -136,8 +135,8 @@ public sealed class ShiftSearch
         return state;
     }
 
-    /// <summary>How much longer to put by turns by how much is amiss: many findings at once hang together, few do not.</summary>
-    private double Crowding(ShiftState first) => Math.Clamp(first.Weight / (UsualWeightOfOne * movables.Count), 0.95, 2.5);
+    /// <summary>How much longer to put many by turns by how much is amiss for each: many findings at once hang together, few do not.</summary>
+    private double Crowding(ShiftState first) => movables.Count < Many ? 1 : Math.Clamp(first.Weight / movables.Count, 0.95, 2.5);
 
     /// <summary>Where thickness goes against the order of depth: stands in which it does not, what else is amiss in them unmended.</summary>
     private List<ShiftState> Traded()
@@ -158,6 +157,8 @@ public sealed class ShiftSearch
     }
 
     private ShiftSweeps Sweeps(ShiftTries tries, int run) => new(tries, new SeededRandom(Seed + (ulong)run), Prices[movables.Count < Many ? run % Prices.Length : 0]);
+
+    private static ShiftPolish Polish(ShiftTries tries) => new(tries, new SeededRandom(Seed));
 
     private ShiftTries Tries() => new(stand(), movables, cancellation);
 }

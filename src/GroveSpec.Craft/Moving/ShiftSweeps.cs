@@ -16,9 +16,11 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random, double 
     private const double StrideRange = 10;
     private const double LeastKick = 4;
     private const double KickRange = 16;
-    private const double Doubled = 0.3;
     private const double LeastStride = 0.4;
     private const double Halt = 0.02;
+
+    /// <summary>How often a trunk is put elsewhere twice as far.</summary>
+    private const double Doubled = 0.3;
 
     /// <summary>Where a trunk may go less far than this, in millimetres, strides and kicks are shorter in proportion.</summary>
     private const double AmpleReach = 40;
@@ -63,7 +65,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random, double 
     private double Worth(ShiftState state) => (state.Weight * price) + state.Distance;
 
     /// <summary>The share of the usual strides and kicks that a trunk can make use of.</summary>
-    private double Ease(int place) => Math.Min(1, tries.Movables[place].Farthest / AmpleReach);
+    private double ShareOfUsual(int place) => Math.Min(1, tries.Movables[place].Farthest / AmpleReach);
 
     private ShiftState Kicked(ShiftState state, out int kicked)
     {
@@ -76,7 +78,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random, double 
         }
 
         var (sine, cosine) = Math.SinCos(2 * Math.PI * random.NextShare());
-        var way = (LeastKick + (KickRange * random.NextShare())) * (random.NextShare() < Doubled ? 2 : 1) * Ease(kicked);
+        var way = (LeastKick + (KickRange * random.NextShare())) * (random.NextShare() < Doubled ? 2 : 1) * ShareOfUsual(kicked);
         var (right, back) = (state.Rightward[kicked] + (way * sine), state.Backward[kicked] + (way * cosine));
         return tries.Movables[kicked].MayGo(right, back) ? state.With(kicked, right, back) : state.With(kicked, 0, 0);
     }
@@ -129,7 +131,7 @@ internal sealed class ShiftSweeps(ShiftTries tries, SeededRandom random, double 
         var turn = 2 * Math.PI * random.NextShare();
 
         // Wide, which leaves time for more beginnings: narrow free spots are met by other turns and strides, and by the finer looks after.
-        var stride = (ShortestStride + (StrideRange * random.NextShare())) * Ease(place);
+        var stride = (ShortestStride + (StrideRange * random.NextShare())) * ShareOfUsual(place);
         var (sine, cosine) = Math.SinCos(turn);
         foreach (var (stepRight, stepBack) in spots)
         {
