@@ -589,8 +589,11 @@ scenario("From the walkthrough alone to a first planting of one's own: five trun
   await window.press("End", "Enter");
   for (const [name, values] of [["D", ["-112", "64", "9 mm", "140 mm"]], ["E", ["104", "-46", "25 mm", "310 mm"]]]) {
     await window.type("trunk");
-    await window.press("Control+Space");
-    await page.locator(".suggest-widget.visible .monaco-list-row.focused", { hasText: "trunk" }).waitFor();
+    const offered = page.locator(".suggest-widget.visible .monaco-list-row.focused", { hasText: "trunk" });
+    await window.until("a whole trunk is offered", async () => {
+      await window.press("Escape", "Control+Space");
+      return await offered.waitFor({ timeout: 2000 }).then(() => true);
+    });
     await window.press("Enter");
     await window.until(`a whole trunk stands there, named ${name}`, async () => new RegExp(`^trunk ${name}\\s+at .*height`, "m").test(await window.shown()) || (await window.shown()));
     for (const value of values) {
