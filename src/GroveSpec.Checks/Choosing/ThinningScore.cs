@@ -94,9 +94,19 @@ internal sealed class ThinningScore : ISubsetScore
     public double Bound(uint kept, uint possible, int size, double enough)
     {
         Span<uint> near = stackalloc uint[NeighbourTable.MostTrunks], open = stackalloc uint[NeighbourTable.MostTrunks];
-        var view = ViewOf(kept, possible);
-        var sum = OfCount(size) + Aims.LeastLoss(kept, possible) + plan.OfItselfAtLeast(kept) + OfCentre(kept, possible)
-            + OfEvenness(Measures.LeastSizeEvenness(size)) + view.AtLeast(kept, possible, plan);
+        var sum = OfCount(size) + Aims.LeastLoss(kept, possible) + plan.OfItselfAtLeast(kept) + OfCentre(kept, possible);
+        if (sum > enough)
+        {
+            return sum;
+        }
+
+        sum += OfEvenness(Measures.LeastSizeEvenness(kept, possible, size)) + (SoftWeight * Measures.LeastImbalance(kept, possible, size));
+        if (sum > enough)
+        {
+            return sum;
+        }
+
+        sum += ViewOf(kept, possible).AtLeast(kept, possible, plan);
         if (sum > enough)
         {
             return sum;

@@ -13,9 +13,8 @@ namespace GroveSpec.Craft.Choice;
 public sealed class ChoiceMeasures
 {
     private readonly NeighbourTable neighbours;
-    private readonly double?[] diameters;
-    private readonly double?[] heights;
-    private readonly double[] least;
+    private readonly SizeVariety diameters;
+    private readonly SizeVariety heights;
     private readonly (double X, double Y, double Area)[] wood;
     private readonly (double X, double Y) middle;
     private readonly double reach;
@@ -28,12 +27,11 @@ public sealed class ChoiceMeasures
     {
         ArgumentNullException.ThrowIfNull(trunks);
         this.neighbours = neighbours;
-        diameters = [.. trunks.Trunks.Select(trunk => trunk.Diameter?.Value.Millimetres)];
-        heights = [.. trunks.Trunks.Select(trunk => trunk.Height?.Value.Millimetres)];
-        least = [.. Enumerable.Range(0, trunks.Count + 1).Select(size => (Least(diameters, size) + Least(heights, size)) / 2)];
-        double[] known = [.. diameters.OfType<double>().Order()];
+        double?[] thickness = [.. trunks.Trunks.Select(trunk => trunk.Diameter?.Value.Millimetres)];
+        (diameters, heights) = (new(thickness), new([.. trunks.Trunks.Select(trunk => trunk.Height?.Value.Millimetres)]));
+        double[] known = [.. thickness.OfType<double>().Order()];
         var usual = known.Length == 0 ? 1 : known[known.Length / 2];
-        wood = [.. trunks.Sections.Select((section, index) => (section.Centre.X.Millimetres, section.Centre.Y.Millimetres, Math.Pow(diameters[index] ?? usual, 2)))];
+        wood = [.. trunks.Sections.Select((section, index) => (section.Centre.X.Millimetres, section.Centre.Y.Millimetres, Math.Pow(thickness[index] ?? usual, 2)))];
         if (outline is { AreaInSquareMillimetres: > 0 })
         {
             var centre = Centroid(outline);
@@ -75,12 +73,14 @@ public sealed class ChoiceMeasures
     /// <summary>The mean of the evenness of thickness and that of height, each of the trunks of which it is known.</summary>
     /// <param name="kept">The trunks that stand.</param>
     /// <returns>From above 0 to 1; 1 where nothing is known.</returns>
-    public double SizeEvenness(uint kept) => (Evenness(diameters, kept) + Evenness(heights, kept)) / 2;
+    public double SizeEvenness(uint kept) => (diameters.Evenness(kept) + heights.Evenness(kept)) / 2;
 
-    /// <summary>What the evenness of sizes of no choice falls below.</summary>
-    /// <param name="size">How many stand.</param>
-    /// <returns>The least that <see cref="SizeEvenness"/> can be.</returns>
-    public double LeastSizeEvenness(int size) => least[Math.Clamp(size, 0, least.Length - 1)];
+    /// <summary>What the evenness of sizes does not fall below, whatever else comes to stand.</summary>
+    /// <param name="kept">The trunks that stand in any case.</param>
+    /// <param name="possible">Those and all that may stand besides.</param>
+    /// <param name="size">How many stand in the end.</param>
+    /// <returns>The bound for <see cref="SizeEvenness"/>.</returns>
+    public double LeastSizeEvenness(uint kept, uint possible, int size) => (diameters.Least(kept, possible, size) + heights.Least(kept, possible, size)) / 2;
 
     /// <summary>Where the weight of the wood lies: the mean of the trunks' places, each as heavy as the square of its diameter, or of the middle diameter where its own is not known.</summary>
     /// <param name="kept">The trunks that stand, at least one.</param>
@@ -101,6 +101,40 @@ public sealed class ChoiceMeasures
         return reach > 0 ? Math.Min(1, Math.Sqrt(square) / reach) : 0;
     }
 
+    /// <summary>What <see cref="Imbalance"/> does not fall below, whatever else comes to stand.</summary>
+    /// <param name="kept">The trunks that stand in any case.</param>
+    /// <param name="possible">Those and all that may stand besides.</param>
+    /// <param name="size">How many stand in the end.</param>
+    /// <returns>The bound: how far from the middle the wood stays in the direction in which that of those kept lies.</returns>
+    public double LeastImbalance(uint kept, uint possible, int size)
+    {
+        double x = 0, y = 0, area = 0;
+        for (var rest = kept; rest != 0; rest &= rest - 1)
+        {
+            var trunk = wood[BitOperations.TrailingZeroCount(rest)];
+            (x, y, area) = (x + ((trunk.X - middle.X) * trunk.Area), y + ((trunk.Y - middle.Y) * trunk.Area), area + trunk.Area);
+        }
+
+        var moment = Math.Sqrt(Square(x, y));
+        if (!(moment > 0 && reach > 0))
+        {
+            return 0;
+        }
+
+        var missing = size - BitOperations.PopCount(kept);
+        var opposed = new LeastSum(missing, stackalloc double[NeighbourTable.MostTrunks]);
+        var heaviest = 0.0;
+        for (var rest = possible & ~kept; rest != 0 && missing > 0; rest &= rest - 1)
+        {
+            var trunk = wood[BitOperations.TrailingZeroCount(rest)];
+            heaviest = Math.Max(heaviest, trunk.Area);
+            opposed.Add((((trunk.X - middle.X) * x) + ((trunk.Y - middle.Y) * y)) / moment * trunk.Area);
+        }
+
+        // A hair less, since another order of the same sum may round another way.
+        return Math.Clamp((moment + opposed.Sum) / ((area + (missing * heaviest)) * reach), 0, 1) * (1 - 1e-9);
+    }
+
     private (double X, double Y) Centre(uint kept)
     {
         double x = 0, y = 0, area = 0;
@@ -113,46 +147,6 @@ public sealed class ChoiceMeasures
         }
 
         return area > 0 ? (x / area, y / area) : middle;
-    }
-
-    private static double Evenness(double?[] sizes, uint kept)
-    {
-        double sum = 0, squares = 0;
-        var number = 0;
-        for (var rest = kept; rest != 0; rest &= rest - 1)
-        {
-            if (sizes[BitOperations.TrailingZeroCount(rest)] is { } size)
-            {
-                sum += size;
-                squares += size * size;
-                number++;
-            }
-        }
-
-        return squares > 0 ? sum * sum / (number * squares) : 1;
-    }
-
-    /// <summary>
-    /// As a function of any one of the values evenness first rises and then falls, so it is least where each is as small or as
-    /// large as can be: some of the smallest with some of the largest. Those of which it is not known count for nothing, so any
-    /// number may be known that there can be.
-    /// </summary>
-    private static double Least(double?[] sizes, int size)
-    {
-        double[] sorted = [.. sizes.OfType<double>().Order()];
-        var found = 1.0;
-        for (var known = Math.Max(0, size - (sizes.Length - sorted.Length)); known <= Math.Min(size, sorted.Length); known++)
-        {
-            for (var small = 0; small <= known; small++)
-            {
-                double[] picked = [.. sorted.Take(small), .. sorted.TakeLast(known - small)];
-                var squares = picked.Sum(value => value * value);
-                found = squares > 0 ? Math.Min(found, picked.Sum() * picked.Sum() / (known * squares)) : found;
-            }
-        }
-
-        // A hair less, since another order of the same sum may round another way.
-        return found * (1 - 1e-12);
     }
 
     private static double Square(double x, double y) => (x * x) + (y * y);

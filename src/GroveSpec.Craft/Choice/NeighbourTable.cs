@@ -16,6 +16,7 @@ public sealed class NeighbourTable
     private readonly uint[] parting;
     private readonly uint[] entering;
     private readonly double[] squares;
+    private readonly double[] gaps;
     private readonly int[] nearestFirst;
 
     /// <summary>Looks at every gap once.</summary>
@@ -26,7 +27,7 @@ public sealed class NeighbourTable
         ArgumentNullException.ThrowIfNull(trunks);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(trunks.Count, MostTrunks, nameof(trunks));
         count = trunks.Count;
-        (parting, entering, squares, nearestFirst) = (new uint[count * count], new uint[count * count], new double[count * count], new int[count * count]);
+        (parting, entering, squares, gaps, nearestFirst) = (new uint[count * count], new uint[count * count], new double[count * count], new double[count * count], new int[count * count]);
         for (var first = 0; first < count; first++)
         {
             var order = nearestFirst.AsSpan(first * count, count);
@@ -34,6 +35,7 @@ public sealed class NeighbourTable
             {
                 order[second] = second;
                 squares[(first * count) + second] = first == second ? double.PositiveInfinity : trunks.RoundedSquare(first, second);
+                gaps[(first * count) + second] = Math.Sqrt(squares[(first * count) + second]) / Model.Quantities.Length.NanometresPerMillimetre;
                 for (var third = 0; third < count; third++)
                 {
                     if (third != first && third != second && first != second)
@@ -52,7 +54,7 @@ public sealed class NeighbourTable
     /// <param name="first">One trunk.</param>
     /// <param name="second">Another.</param>
     /// <returns>In millimetres, from centre to centre.</returns>
-    public double GapInMillimetres(int first, int second) => Math.Sqrt(squares[(first * count) + second]) / Model.Quantities.Length.NanometresPerMillimetre;
+    public double GapInMillimetres(int first, int second) => gaps[(first * count) + second];
 
     /// <summary>Whether two trunks may be neighbours, whatever else comes to stand.</summary>
     /// <param name="first">One trunk.</param>

@@ -1,3 +1,5 @@
+using System.Numerics;
+using CsCheck;
 using GroveSpec.Craft.Choice;
 using GroveSpec.Craft.Composition;
 using GroveSpec.Craft.Containers;
@@ -39,16 +41,54 @@ public sealed class ChoiceMeasuresTests
     [Fact]
     public void The_weight_of_the_wood_goes_by_the_square_of_thickness_and_is_held_against_a_circle_as_large_as_the_container()
     {
-        var round = new Container.Round(Length.FromMillimetres(200)) { Depth = Length.FromMillimetres(40), Origin = Origin.Default };
-        var measures = Measure(ContainerOutline.Of(round)).Measures;
+        var measures = Measure(Round(200)).Measures;
         Assert.Equal(40 * 0.9, measures.CentreOfWood(0b101).Y.Millimetres, 1e-6);
         Assert.Equal(0.36, measures.Imbalance(0b101), 1e-6);
         Assert.Equal(0, measures.Imbalance(0b001), 1e-9);
     }
 
-    private static (NeighbourTable Neighbours, ChoiceMeasures Measures) Measure(ContainerOutline? outline)
+    [Fact]
+    public void What_balance_and_sizes_keep_to_is_below_that_of_every_choice_that_is_still_open_and_for_thickness_that_of_one()
     {
-        var neighbours = new NeighbourTable(Trunks);
-        return (neighbours, new ChoiceMeasures(Trunks, neighbours, outline));
+        Gen.Select(Gen.Select(Gen.Int[-90, 90], Gen.Int[-60, 60], Gen.Int[-20, 60]).Array[3, 9], Gen.UInt, Gen.UInt, Gen.Bool).Sample((places, one, other, isInContainer) =>
+        {
+            var trunks = TestStand.Of([.. places.Select(place => new TrunkSection(PlanPoint.FromMillimetres(place.Item1, place.Item2), Length.FromMillimetres(Math.Max(0, place.Item3))))]);
+            var measures = Measure(trunks, isInContainer ? Round(200) : null).Measures;
+            var all = (1u << places.Length) - 1;
+            var (kept, possible) = (one & other & all, (one | other) & all);
+            for (var size = Math.Max(1, BitOperations.PopCount(kept)); size <= BitOperations.PopCount(possible); size++)
+            {
+                uint[] choices = [.. Enumerable.Range(1, (int)all).Select(choice => (uint)choice).Where(choice => BitOperations.PopCount(choice) == size && (kept & ~choice) == 0 && (choice & ~possible) == 0)];
+                Assert.InRange(measures.LeastImbalance(kept, possible, size), 0, choices.Min(measures.Imbalance));
+                var least = choices.Min(measures.SizeEvenness);
+                Assert.InRange(measures.LeastSizeEvenness(kept, possible, size), least - 1e-6, least);
+            }
+        });
+    }
+
+    [Fact]
+    public void Wood_on_one_side_cannot_be_balanced_by_less_wood_on_the_other()
+    {
+        // 3600 at 60 against 100 at -90, against a radius of 100: (3600 · 60 - 100 · 90) / 3700 / 100.
+        var trunks = TestStand.Of(
+        [
+            new(PlanPoint.FromMillimetres(60, 0), Length.FromMillimetres(60)),
+            new(PlanPoint.FromMillimetres(-90, 0), Length.FromMillimetres(10)),
+            new(PlanPoint.FromMillimetres(90, 0), Length.FromMillimetres(10)),
+        ]);
+        var measures = Measure(trunks, Round(200)).Measures;
+        Assert.Equal(((3600.0 * 60) - (100 * 90)) / 3700 / 100, measures.LeastImbalance(0b001, 0b111, 2), 1e-6);
+        Assert.Equal(0, measures.LeastImbalance(0b000, 0b111, 2), 1e-9);
+    }
+
+    private static ContainerOutline? Round(double diameter) =>
+        ContainerOutline.Of(new Container.Round(Length.FromMillimetres(diameter)) { Depth = Length.FromMillimetres(40), Origin = Origin.Default });
+
+    private static (NeighbourTable Neighbours, ChoiceMeasures Measures) Measure(ContainerOutline? outline) => Measure(Trunks, outline);
+
+    private static (NeighbourTable Neighbours, ChoiceMeasures Measures) Measure(StandingTrunks trunks, ContainerOutline? outline)
+    {
+        var neighbours = new NeighbourTable(trunks);
+        return (neighbours, new ChoiceMeasures(trunks, neighbours, outline));
     }
 }
