@@ -44,7 +44,8 @@ internal static class ProgramHelp
         grovespec COMMAND --help tells more; grovespec --version names the version.
 
         Ends with 0 when nothing fails the run, 1 when findings do, 2 when the
-        command was not understood, 3 when a file cannot be read or written.
+        command was not understood or names a trunk that no planting has, 3 when a
+        file cannot be read or written.
 
         """;
 }

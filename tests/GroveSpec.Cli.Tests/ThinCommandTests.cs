@@ -40,6 +40,19 @@ public sealed class ThinCommandTests : PlantingCommandTests
         }
     }
 
+    [Fact]
+    public void A_name_that_no_planting_has_fails_the_run_and_one_that_one_of_several_has_does_not()
+    {
+        Work.Write("other.grove", "planting \"Two\"\ntrunk Y at 0, 0 mm\ntrunk Z at 40, 9 mm\ntrunk X at 9, 60 mm\n");
+        Assert.Equal(ExitStatus.Usage, Work.Run("thin", "a.grove", "--keep", "3", "--with", "Z").Status);
+        Assert.Equal(ExitStatus.Usage, Work.Run("thin", "a.grove", "--keep", "3", "--without", "Z", "--json").Status);
+        Assert.Equal(ExitStatus.Usage, Work.Run("thin", "a.grove", "--keep", "3", "--with", "A", "--without", "A").Status);
+        Assert.Equal(ExitStatus.Good, Work.Run("thin", "a.grove", "other.grove", "--keep", "2", "--with", "Z").Status);
+        Assert.Equal(ExitStatus.Good, Work.Run("thin", "a.grove", "--keep", "7").Status);
+        Assert.Equal(ExitStatus.Usage, Work.Run("ground", "a.grove", "--of", "Z").Status);
+        Assert.Equal(ExitStatus.Good, Work.Run("ground", "a.grove", "other.grove", "--of", "Z", "--diameter", "9mm").Status);
+    }
+
     [Theory]
     [InlineData("7", "there is nothing to choose")]
     [InlineData("9", "Only 7 trunks could stay, and 9 are to be kept: ask for fewer.")]

@@ -41,7 +41,7 @@ public static class Thinning
         ImmutableArray<string> unplaced = [.. open.State.Trunks.Where(trunk => trunk is { Presence: Presence.Standing, Place: null }).Select(trunk => trunk.Name).Order(StringComparer.Ordinal)];
         if (ThinningObstacle.Of(context, open, wish, unplaced) is { } obstacle)
         {
-            return new ThinningAnswer { Obstacle = obstacle, WithoutPlace = unplaced };
+            return new ThinningAnswer { Obstacle = obstacle, IsMisasked = ThinningObstacle.IsMisasked(context, wish), WithoutPlace = unplaced };
         }
 
         var search = new Search(open, wish, unplaced.Length);

@@ -8,6 +8,9 @@ public sealed record ThinningAnswer
     /// <summary>Why there is nothing to suggest, in a sentence; null where there is.</summary>
     public string? Obstacle { get; init; }
 
+    /// <summary>Whether what is in the way is the question: it names a trunk that does not stand here, or one both to stay and to go.</summary>
+    public bool IsMisasked { get; init; }
+
     /// <summary>All that stands now; null where <see cref="Obstacle"/> says that too many do.</summary>
     public ThinnedStand? Now { get; init; }
 

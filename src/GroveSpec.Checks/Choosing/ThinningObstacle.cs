@@ -14,19 +14,19 @@ internal static class ThinningObstacle
     /// <returns>A sentence with what to do; null where nothing is in the way.</returns>
     public static string? Of(CheckContext context, CheckContext open, ThinningWish wish, ImmutableArray<string> unplaced)
     {
-        var standing = context.State.Trunks.Where(trunk => trunk.Presence == Presence.Standing).Select(trunk => trunk.Name).ToHashSet(StringComparer.Ordinal);
+        var standing = Standing(context);
         if (standing.Count == 0)
         {
             return "No trunk stands here, so there is none to choose.";
         }
 
-        string[] strangers = [.. wish.With.Concat(wish.Without).Where(name => !standing.Contains(name)).Distinct(StringComparer.Ordinal)];
+        var strangers = Strangers(standing, wish);
         if (strangers.Length > 0)
         {
             return $"{Wording.List(strangers)} {(strangers.Length == 1 ? "is no trunk that stands" : "are no trunks that stand")} here. Standing are {Wording.List([.. standing.Order(StringComparer.Ordinal)], 24)}.";
         }
 
-        string[] both = [.. wish.With.Intersect(wish.Without, StringComparer.Ordinal)];
+        var both = Both(wish);
         if (both.Length > 0)
         {
             return $"{Wording.List(both)} cannot both stay and go: name {(both.Length == 1 ? "it" : "them")} once, to stay or to go.";
@@ -62,4 +62,18 @@ internal static class ThinningObstacle
             ? $"No more than {left} {(left == 1 ? "trunk stands" : "trunks stand")} here, and as many are to be kept: there is nothing to choose."
             : null;
     }
+
+    /// <summary>Whether the question cannot be meant of this planting: it names a trunk that does not stand, or one both to stay and to go.</summary>
+    /// <param name="context">The planting.</param>
+    /// <param name="wish">What is asked.</param>
+    /// <returns>True where it cannot.</returns>
+    public static bool IsMisasked(CheckContext context, ThinningWish wish) => Strangers(Standing(context), wish).Length > 0 || Both(wish).Length > 0;
+
+    private static HashSet<string> Standing(CheckContext context) =>
+        context.State.Trunks.Where(trunk => trunk.Presence == Presence.Standing).Select(trunk => trunk.Name).ToHashSet(StringComparer.Ordinal);
+
+    private static string[] Strangers(HashSet<string> standing, ThinningWish wish) =>
+        [.. wish.With.Concat(wish.Without).Where(name => !standing.Contains(name)).Distinct(StringComparer.Ordinal)];
+
+    private static string[] Both(ThinningWish wish) => [.. wish.With.Intersect(wish.Without, StringComparer.Ordinal)];
 }

@@ -53,7 +53,7 @@ public static class FreeGround
         search = null;
         if (GroundObstacle.Of(context, wish) is { } obstacle)
         {
-            return new GroundAnswer { Obstacle = obstacle };
+            return new GroundAnswer { Obstacle = obstacle, IsMisasked = GroundObstacle.IsMisasked(context, wish) };
         }
 
         var newcomer = Newcomer.Of(context, wish);

@@ -11,6 +11,9 @@ public sealed record GroundAnswer
     /// <summary>Why there is nothing to tell, in a sentence with what to do; null where there is.</summary>
     public string? Obstacle { get; init; }
 
+    /// <summary>Whether what is in the way is the question: it names a trunk that neither stands here nor is planned.</summary>
+    public bool IsMisasked { get; init; }
+
     /// <summary>The trunk that ground was looked for: the one named, or one more of a name that is free.</summary>
     public TrunkState? Trunk { get; init; }
 

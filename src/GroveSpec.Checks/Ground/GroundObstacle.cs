@@ -20,7 +20,7 @@ internal static class GroundObstacle
                 return "No trunk stands here or is planned, so there is none to find another place for.";
             }
 
-            if (trunks.FirstOrDefault(trunk => trunk.Name == name && trunk.Presence != Presence.Removed) is not { } named)
+            if (Named(context, name) is not { } named)
             {
                 return $"{Wording.Name(name)} is no trunk that stands or is planned here. There are {Wording.List(Wording.Sorted(known), 24)}.";
             }
@@ -45,4 +45,13 @@ internal static class GroundObstacle
             ? "No trunk with a place stands here and no container is given, so nothing bounds the ground. Write a container, or where the trunks stand."
             : null;
     }
+
+    /// <summary>Whether the question cannot be meant of this planting: it names a trunk that neither stands nor is planned.</summary>
+    /// <param name="context">The planting.</param>
+    /// <param name="wish">The trunk.</param>
+    /// <returns>True where it cannot.</returns>
+    public static bool IsMisasked(CheckContext context, GroundWish wish) => wish.Of is { } name && Named(context, name) is null;
+
+    private static TrunkState? Named(CheckContext context, string name) =>
+        context.State.Trunks.FirstOrDefault(trunk => trunk.Name == name && trunk.Presence != Presence.Removed);
 }

@@ -80,6 +80,9 @@ internal sealed class GroundCommand : PlantingCommand<GroundAnswer>
     protected override string? ObstacleTo(GroundAnswer answer) => answer.Obstacle;
 
     /// <inheritdoc/>
+    protected override bool IsMisasked(GroundAnswer answer) => answer.IsMisasked;
+
+    /// <inheritdoc/>
     protected override string Draw(Assessment planting, GroundAnswer answer, DrawingOptions options) => GroundPlate.Draw(planting.State, answer, options);
 
     /// <inheritdoc/>

@@ -86,6 +86,12 @@ internal abstract class PlantingCommand<TAnswer> : GroveCommand
             return run.Judge(assessment.Findings, reading.Sources, parsed.GetValue(strict));
         });
 
+        if (answers.Count > 0 && answers.All(one => IsMisasked(one.Answer)))
+        {
+            // A name that is written wrongly must not pass for an answer in a script; where one planting of several has it, it is right.
+            status = status > ExitStatus.Usage ? status : ExitStatus.Usage;
+        }
+
         if (!beside.IsAlone)
         {
             using var page = new MemoryStream();
@@ -119,6 +125,11 @@ internal abstract class PlantingCommand<TAnswer> : GroveCommand
     /// <param name="answer">What was found.</param>
     /// <returns>A sentence; null where there is something.</returns>
     protected virtual string? ObstacleTo(TAnswer answer) => null;
+
+    /// <summary>Whether the question cannot be meant of a planting, as where it names a trunk that is not there.</summary>
+    /// <param name="answer">What was found; its obstacle tells it.</param>
+    /// <returns>True where it cannot.</returns>
+    protected virtual bool IsMisasked(TAnswer answer) => false;
 
     /// <summary>Draws what was found.</summary>
     /// <param name="planting">The planting.</param>

@@ -84,6 +84,9 @@ internal sealed class ThinCommand : PlantingCommand<ThinningAnswer>
     protected override string? ObstacleTo(ThinningAnswer answer) => answer.Obstacle;
 
     /// <inheritdoc/>
+    protected override bool IsMisasked(ThinningAnswer answer) => answer.IsMisasked;
+
+    /// <inheritdoc/>
     protected override string Draw(Assessment planting, ThinningAnswer answer, DrawingOptions options) => ThinPlate.DrawAll(planting.State, answer, options);
 
     /// <inheritdoc/>
