@@ -15,6 +15,7 @@ public sealed class ChoiceMeasures
     private readonly NeighbourTable neighbours;
     private readonly SizeVariety diameters;
     private readonly SizeVariety heights;
+    private readonly double[] leastSizeEvenness;
     private readonly (double X, double Y, double Area)[] wood;
     private readonly (double X, double Y) middle;
     private readonly double reach;
@@ -29,6 +30,8 @@ public sealed class ChoiceMeasures
         this.neighbours = neighbours;
         double?[] thickness = [.. trunks.Trunks.Select(trunk => trunk.Diameter?.Value.Millimetres)];
         (diameters, heights) = (new(thickness), new([.. trunks.Trunks.Select(trunk => trunk.Height?.Value.Millimetres)]));
+        var all = (uint)((1UL << trunks.Count) - 1);
+        leastSizeEvenness = [.. Enumerable.Range(0, trunks.Count + 1).Select(size => LeastSizeEvenness(0, all, size))];
         double[] known = [.. thickness.OfType<double>().Order()];
         var usual = known.Length == 0 ? 1 : known[known.Length / 2];
         wood = [.. trunks.Sections.Select((section, index) => (section.Centre.X.Millimetres, section.Centre.Y.Millimetres, Math.Pow(thickness[index] ?? usual, 2)))];
@@ -74,6 +77,11 @@ public sealed class ChoiceMeasures
     /// <param name="kept">The trunks that stand.</param>
     /// <returns>From above 0 to 1; 1 where nothing is known.</returns>
     public double SizeEvenness(uint kept) => (diameters.Evenness(kept) + heights.Evenness(kept)) / 2;
+
+    /// <summary>What the evenness of sizes of no choice falls below.</summary>
+    /// <param name="size">How many stand.</param>
+    /// <returns>The least that <see cref="SizeEvenness"/> can be.</returns>
+    public double LeastSizeEvenness(int size) => leastSizeEvenness[Math.Clamp(size, 0, leastSizeEvenness.Length - 1)];
 
     /// <summary>What the evenness of sizes does not fall below, whatever else comes to stand.</summary>
     /// <param name="kept">The trunks that stand in any case.</param>
