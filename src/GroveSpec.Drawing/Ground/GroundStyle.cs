@@ -11,7 +11,7 @@ internal static class GroundStyle
 
     /// <summary>The style of a plan with free ground.</summary>
     /// <returns>A new sheet.</returns>
-    public static StyleSheet Sheet() => PlanStyle.Sheet()
+    public static StyleSheet Sheet() => PlanStyle.SheetWithPresentPlaces()
         .Rule(".gs-free", "fill:$leaf;fill-opacity:.75;fill-rule:evenodd;stroke:$ink;stroke-width:.9;stroke-linejoin:round")
         .Rule(".gs-free-hatch", "fill:none;stroke:$soft;stroke-width:.55")
         .Rule(".gs-strip", "fill:none;stroke:$faint;stroke-width:.7;stroke-dasharray:6 4")

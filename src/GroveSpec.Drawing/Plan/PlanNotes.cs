@@ -52,7 +52,7 @@ internal static class PlanNotes
             said.Add($"Not drawn, since the place is not known: {string.Join(", ", lost.Take(12))}{(lost.Length > 12 ? $" and {lost.Length - 12} more" : "")}.");
         }
 
-        return said.Count == 0 ? [] : DrawnText.Wrapped(string.Join(" ", said), PlanLayout.PageWidth - (2 * Plate.Margin), Size, Face.Italic, 4);
+        return said.Count == 0 ? [] : DrawnText.Wrapped(string.Join(" ", said), PlanLayout.PageWidth - (2 * Plate.Margin), Size, Face.Italic);
     }
 
     private static string Words(string unit) => unit switch { "in" => "inches", "ft" => "feet", _ => unit };

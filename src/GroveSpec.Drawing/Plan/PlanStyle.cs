@@ -5,6 +5,10 @@ namespace GroveSpec.Drawing.Plan;
 /// <summary>The look of what only a plan has.</summary>
 internal static class PlanStyle
 {
+    /// <summary>The style of a plan that shows where trunks are now beside where they may go.</summary>
+    /// <returns>A new sheet.</returns>
+    public static StyleSheet SheetWithPresentPlaces() => Sheet().Rule(".gs-was", "fill:none;stroke:$ink;stroke-width:1.1;stroke-dasharray:4 3");
+
     /// <summary>The plan's style.</summary>
     /// <returns>A new sheet.</returns>
     public static StyleSheet Sheet() => new StyleSheet()
