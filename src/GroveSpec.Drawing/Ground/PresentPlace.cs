@@ -87,12 +87,9 @@ internal sealed class PresentPlace
         }
 
         var (x, y, radius) = OnPage(layout);
-        var (toX, toY) = (Math.Clamp(x, found.Box.Left + 4, found.Box.Right - 4), Math.Clamp(y, found.Box.Top + 3, found.Box.Bottom - 3));
-        var length = Math.Sqrt(((toX - x) * (toX - x)) + ((toY - y) * (toY - y)));
-        if (found.HasLeader && length > radius + 2)
+        if (found.HasLeader)
         {
-            var share = (radius + 1) / length;
-            svg.Line("gs-leader", x + ((toX - x) * share), y + ((toY - y) * share), toX, toY);
+            NameLeader.Write(svg, x, y, radius, found.Box);
         }
 
         svg.Text("gs-name-gone", found.Box.CentreX, found.Box.CentreY + (NameSize * 0.255), NameSize, text, TextAnchor.Middle, trunk.Trunk.Origin.Id);

@@ -85,7 +85,7 @@ internal static class Plate
     /// <param name="sentences">A sentence for each mark, from anywhere.</param>
     /// <returns>The lines of each sentence.</returns>
     public static List<List<string>> LayOutKey(double width, IEnumerable<string> sentences) =>
-        [.. sentences.Select(sentence => DrawnText.Wrapped(DrawnText.Clean(sentence), width - (2 * Margin) - 30, KeyText, Face.Regular, 4))];
+        [.. sentences.Select(sentence => DrawnText.Wrapped(DrawnText.Clean(sentence), width - (2 * Margin) - 30, KeyText))];
 
     /// <summary>How much room a key takes from top to bottom.</summary>
     /// <param name="key">The lines of each sentence.</param>

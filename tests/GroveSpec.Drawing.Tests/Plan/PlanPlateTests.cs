@@ -21,6 +21,18 @@ public sealed class PlanPlateTests
         Draw(new DrawingSubject(new Planting { Name = new("Three", Origin.Default), Trunks = [.. trunks] }.StateOn(null), []));
 
     [Fact]
+    public void A_finding_is_told_whole_however_many_lines_it_takes()
+    {
+        var told = string.Join(' ', Enumerable.Range(1, 180).Select(word => $"word{word}"));
+        var subject = Plantings.SaltBank();
+        var svg = PlanPlate.Draw(subject with { Findings = [Plantings.Finding("touching", told, new Figure.Ring("A"))] }, DrawingOptions.Default);
+        var reader = new PlateReader(svg);
+        var lines = reader.Labels.Where(label => label.Class == "gs-key").ToArray();
+        Assert.Equal(told, string.Join(' ', lines.Select(line => line.Text)));
+        Assert.All(lines, line => Assert.True(reader.Page.Holds(line.Box)));
+    }
+
+    [Fact]
     public void The_same_planting_gives_the_same_bytes() => Assert.Equal(Draw(Plantings.SaltBank()), Draw(Plantings.SaltBank()));
 
     [Fact]
