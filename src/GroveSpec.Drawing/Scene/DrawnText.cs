@@ -81,15 +81,7 @@ internal static class DrawnText
     public static string Isolated(string name)
     {
         var clean = Clean(name);
-        foreach (var c in clean)
-        {
-            if (c is >= '\u0590' and not (>= '\u1E00' and <= '\u202F'))
-            {
-                return $"\u2068{clean}\u2069";
-            }
-        }
-
-        return clean;
+        return LeftwardWriting.Holds(clean) ? $"\u2068{clean}\u2069" : clean;
     }
 
     /// <summary>Shortens a cleaned text with an ellipsis until it fits.</summary>
