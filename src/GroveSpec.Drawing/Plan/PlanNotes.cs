@@ -16,8 +16,9 @@ internal static class PlanNotes
     /// <param name="hasGaps">Whether gaps are drawn.</param>
     /// <param name="units">The units that are read.</param>
     /// <param name="layer">What the plan carries besides, whose note is said first; null for nothing.</param>
+    /// <param name="taped">What is to be said of places from tape readings; null for nothing.</param>
     /// <returns>Lines that fit the page.</returns>
-    public static List<string> Of(PlantingState state, PlanLayout layout, bool hasGaps, UnitSystem units, PlanLayer? layer = null)
+    public static List<string> Of(PlantingState state, PlanLayout layout, bool hasGaps, UnitSystem units, PlanLayer? layer = null, string? taped = null)
     {
         var said = new List<string>();
         if (layer is not null)
@@ -44,6 +45,11 @@ internal static class PlanNotes
         if (Array.Exists(layout.Trunks, trunk => trunk.State.Presence == Presence.Removed && layer?.Explains(trunk.State) != true))
         {
             said.Add("A broken ring was removed.");
+        }
+
+        if (taped is not null)
+        {
+            said.Add(taped);
         }
 
         var lost = state.Trunks.Where(trunk => trunk.Place is null).Select(trunk => DrawnText.Isolated(trunk.Name)).ToArray();
