@@ -46,8 +46,9 @@ public static class ThinPlate
         ArgumentNullException.ThrowIfNull(options);
         var boxes = Panels(state, answer, options, out var captionHeight, out var nameSize);
         var footTop = boxes.Count > 0 ? boxes[^1].Bottom : PanelTop;
-        var viewer = string.Join(" ", ViewerEye.Of(PlanLayout.Of(state, options), state.Planting, options.Units).Caption);
-        var note = DrawnText.Clean(string.Join(" ", new[] { ThinLayer.Meaning, ThinningWords.NotWeighed(answer) }.Where(said => said.Length > 0)));
+        var whole = PlanLayout.Of(state, options);
+        var viewer = string.Join(" ", ViewerEye.Of(whole, state.Planting, options.Units).Caption);
+        var note = DrawnText.Clean(string.Join(" ", new[] { ThinLayer.Meaning, PlanNotes.OfLeans(whole) ?? "", ThinningWords.NotWeighed(answer) }.Where(said => said.Length > 0)));
         var notes = DrawnText.Wrapped(note, PlanLayout.PageWidth - (2 * Plate.Margin), RemarkSize, Face.Italic);
         var keyTop = footTop + 46 + (notes.Count * RemarkLine) + 10;
         var key = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? answer.Suggestions.Select(Sentence) : []);

@@ -37,6 +37,11 @@ internal static class PlanNotes
             said.Add("A crown in a broken line was not stated.");
         }
 
+        if (OfLeans(layout) is { } leans)
+        {
+            said.Add(leans);
+        }
+
         if (Array.Exists(layout.Trunks, trunk => trunk.State.Presence == Presence.Planned))
         {
             said.Add("A thin empty ring is planned.");
@@ -60,6 +65,13 @@ internal static class PlanNotes
 
         return said.Count == 0 ? [] : DrawnText.Wrapped(string.Join(" ", said), PlanLayout.PageWidth - (2 * Plate.Margin), Size, Face.Italic);
     }
+
+    /// <summary>What the lines to the tips of leaning trunks mean.</summary>
+    /// <param name="layout">The plan.</param>
+    /// <returns>A sentence; null where none is drawn.</returns>
+    public static string? OfLeans(PlanLayout layout) => layout.Detail != PlanDetail.Least && Array.Exists(layout.Trunks, trunk => trunk.Leans)
+        ? "A line to a small open circle runs from the foot of a leaning trunk to its tip."
+        : null;
 
     private static string Words(string unit) => unit switch { "in" => "inches", "ft" => "feet", _ => unit };
 

@@ -21,11 +21,21 @@ public sealed class PlanPlateTests
         Draw(new DrawingSubject(new Planting { Name = new("Three", Origin.Default), Trunks = [.. trunks] }.StateOn(null), []));
 
     [Fact]
+    public void The_line_to_the_tip_of_a_leaning_trunk_is_explained_where_one_is_drawn()
+    {
+        const string Told = "A line to a small open circle runs from the foot of a leaning trunk to its tip.";
+        Assert.Contains(Told, SmallPrint(new PlateReader(Draw(Plantings.SaltBank()))), StringComparison.Ordinal);
+        Assert.DoesNotContain(Told, SmallPrint(new PlateReader(Draw(Plantings.Trunk("A", 0, 0, 20, 200)))), StringComparison.Ordinal);
+    }
+
+    private static string SmallPrint(PlateReader reader) => string.Join(' ', reader.Labels.Where(label => label.Class == "gs-remark").Select(label => label.Text));
+
+    [Fact]
     public void Trunks_that_stand_where_tape_readings_put_them_have_a_dot_and_the_small_print_says_so()
     {
         var reader = new PlateReader(Draw(Taped("C", "D")));
         Assert.Equal(["trunk:C", "trunk:D"], reader.Of("gs-taped").Select(dot => (string?)dot.Attribute("data-origin")));
-        Assert.Contains(reader.Labels, label => label.Text.Contains("Trunks with a dot in the middle stand where tape readings put them.", StringComparison.Ordinal));
+        Assert.Contains("Trunks with a dot in the middle stand where tape readings put them.", SmallPrint(reader), StringComparison.Ordinal);
         Assert.Contains("C, 19 mm thick, 335 mm high, placed by tape readings", reader.Root.Value, StringComparison.Ordinal);
     }
 
@@ -34,7 +44,7 @@ public sealed class PlanPlateTests
     {
         var all = new PlateReader(Draw(Taped("A", "B", "C", "D", "E", "F", "G")));
         Assert.Empty(all.Of("gs-taped"));
-        Assert.Contains(all.Labels, label => label.Text.Contains("All places come from tape readings.", StringComparison.Ordinal));
+        Assert.Contains("All places come from tape readings.", SmallPrint(all), StringComparison.Ordinal);
         Assert.DoesNotContain("tape", Draw(Plantings.SaltBank()), StringComparison.Ordinal);
     }
 
