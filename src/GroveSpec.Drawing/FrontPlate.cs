@@ -144,7 +144,7 @@ public static class FrontPlate
         : scene.Stage.Left;
 
     private static List<string> NoteLines(List<string> notes) =>
-        [.. notes.SelectMany(note => DrawnText.Wrapped(note, FrontScene.PageWidth - (2 * Plate.Margin), NoteSize, Face.Italic, 3))];
+        [.. notes.SelectMany(note => DrawnText.Wrapped(note, FrontScene.PageWidth - (2 * Plate.Margin), NoteSize, Face.Italic))];
 
     /// <summary>The names below the picture and their leaders.</summary>
     private sealed class Names

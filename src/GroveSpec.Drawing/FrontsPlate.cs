@@ -13,8 +13,13 @@ public static class FrontsPlate
 {
     private const double PageWidth = 1000;
     private const double PanelTop = 102;
-    private const double PanelHeight = 330;
+    private const double PictureHeight = 276;
     private const double PanelGap = 26;
+    private const double PanelWidth = (PageWidth - (2 * Plate.Margin) - ((BestFronts.MostSuggestions - 1) * PanelGap)) / BestFronts.MostSuggestions;
+    private const double RemarkSize = 13;
+    private const double RemarkLine = 18;
+    private const string Meaning = "The thicker the ring, the more is lost from there; heavy where a front holds; the eye is the front it has now.";
+    private const string SomeNamed = "Where there is no room for all names, only trunks that the text tells of are named.";
     private const double DialX = 300;
     private const double NowLeft = 580;
 
@@ -28,22 +33,30 @@ public static class FrontsPlate
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(answer);
         ArgumentNullException.ThrowIfNull(options);
-        var dialY = PanelTop + PanelHeight + 24 + ScoreDial.Reach;
+        var caption = answer.Suggestions.Select(suggestion => suggestion.Front).Concat(answer.Now is { } now ? [now] : []).Select(front => FrontPanel.CaptionHeightOf(Loses(front), PanelWidth)).DefaultIfEmpty(0).Max();
+        var panelHeight = caption + PictureHeight;
+        var dialY = PanelTop + panelHeight + 24 + ScoreDial.Reach;
+        var panels = Panels(state, answer, dialY, caption);
+        var notes = DrawnText.Wrapped(panels.TrueForAll(panel => panel.NamesAll) ? Meaning : $"{Meaning} {SomeNamed}", PageWidth - (2 * Plate.Margin), RemarkSize, Face.Italic);
         var noteTop = dialY + ScoreDial.Reach + 6;
-        var keyTop = noteTop + 30;
+        var keyTop = noteTop + 12 + (notes.Count * RemarkLine);
         var key = Plate.LayOutKey(PageWidth, options.TellsFindings ? answer.Suggestions.Select(suggestion => $"{suggestion.Why} {suggestion.Holds}") : []);
         var svg = new SvgWriter(1 << 17);
         var name = FrontWords.NameOf(state);
         var clean = DrawnText.Isolated(name);
         Plate.Open(svg, "fronts", PageWidth, keyTop + Plate.HeightOfKey(key) + 26, $"{clean}, its best fronts", Describe(answer, clean), FrontsStyle.Sheet(), options);
         Plate.WriteHeading(svg, PageWidth, name, state.Planting.Name?.Origin.Id, "The best fronts, and the score all round", options);
-        foreach (var panel in Panels(state, answer, dialY))
+        foreach (var panel in panels)
         {
             panel.Write(svg, FrontScene.FullnessFor(state.Standing.Count()) * 0.5);
         }
 
         new ScoreDial(DialX, dialY, state, answer).Write(svg);
-        svg.Text("gs-remark", Plate.Margin, noteTop + 12, 13, "The thicker the ring, the more is lost from there; heavy where a front holds; the eye is the front it has now.");
+        for (var line = 0; line < notes.Count; line++)
+        {
+            svg.Text("gs-remark", Plate.Margin, noteTop + 12 + (line * RemarkLine), RemarkSize, notes[line]);
+        }
+
         Plate.WriteKey(svg, keyTop, [.. Enumerable.Range(1, key.Count)], key, FrontsStyle.Mark);
         Plate.Close(svg);
         return svg.Finish();
@@ -61,26 +74,26 @@ public static class FrontsPlate
         return FrontPlate.Draw(new DrawingSubject(Turned(state, front), front.Findings), options);
     }
 
-    private static List<FrontPanel> Panels(PlantingState state, FrontsAnswer answer, double dialY)
+    private static List<FrontPanel> Panels(PlantingState state, FrontsAnswer answer, double dialY, double captionHeight)
     {
-        var width = (PageWidth - (2 * Plate.Margin) - ((BestFronts.MostSuggestions - 1) * PanelGap)) / BestFronts.MostSuggestions;
+        var panelHeight = captionHeight + PictureHeight;
         var parts = new List<(Checks.Fronts.Front Front, Box Box, int? Number, ImmutableArray<string> Named)>();
         for (var place = 0; place < answer.Suggestions.Length; place++)
         {
-            var left = Plate.Margin + (place * (width + PanelGap));
-            parts.Add((answer.Suggestions[place].Front, new Box(left, PanelTop, left + width, PanelTop + PanelHeight), place + 1, answer.Suggestions[place].Named));
+            var left = Plate.Margin + (place * (PanelWidth + PanelGap));
+            parts.Add((answer.Suggestions[place].Front, new Box(left, PanelTop, left + PanelWidth, PanelTop + panelHeight), place + 1, answer.Suggestions[place].Named));
         }
 
         if (answer.Now is { } now)
         {
-            parts.Add((now, new Box(NowLeft, dialY - (PanelHeight / 2), NowLeft + width, dialY + (PanelHeight / 2)), null, [.. now.Findings.SelectMany(finding => finding.Trunks).Distinct(StringComparer.Ordinal)]));
+            parts.Add((now, new Box(NowLeft, dialY - (panelHeight / 2), NowLeft + PanelWidth, dialY + (panelHeight / 2)), null, [.. now.Findings.SelectMany(finding => finding.Trunks).Distinct(StringComparer.Ordinal)]));
         }
 
         // One scale for all, so that a wider front is drawn wider.
         var states = parts.Select(part => Turned(state, part.Front)).ToList();
-        var scale = parts.Zip(states, (part, turned) => FrontScene.Of(turned, FrontView.Of(turned), FrontPanel.RoomIn(part.Box)).Stage.Scale).Min();
+        var scale = parts.Zip(states, (part, turned) => FrontScene.Of(turned, FrontView.Of(turned), FrontPanel.RoomIn(part.Box, captionHeight)).Stage.Scale).Min();
         return [.. parts.Zip(states, (part, turned) => new FrontPanel(
-            FrontScene.Of(turned, FrontView.Of(turned), FrontPanel.RoomIn(part.Box), scale),
+            FrontScene.Of(turned, FrontView.Of(turned), FrontPanel.RoomIn(part.Box, captionHeight), scale),
             part.Box,
             part.Number,
             part.Number is null ? $"Now, from {Degrees(part.Front)}" : $"From {Degrees(part.Front)}",

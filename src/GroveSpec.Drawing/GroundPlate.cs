@@ -11,10 +11,11 @@ public static class GroundPlate
     /// <param name="state">The planting on its day.</param>
     /// <param name="answer">What was found for it, with no obstacle.</param>
     /// <param name="options">How it is drawn.</param>
-    /// <returns>A whole SVG document, the same bytes for the same planting, answer and options. A trunk that ground is looked for is left out of the plan.</returns>
+    /// <returns>A whole SVG document, the same bytes for the same planting, answer and options. A trunk that ground is looked for is left out of the plan; a broken ring with its name is where it stands now or is planned.</returns>
     public static string Draw(PlantingState state, GroundAnswer answer, DrawingOptions options)
     {
+        ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(answer);
-        return PlanPlate.Write(new DrawingSubject(answer.Without ?? state, []), options, new GroundLayer(answer, options.Units)).Finish();
+        return PlanPlate.Write(new DrawingSubject(answer.Without ?? state, []), options, new GroundLayer(state, answer, options.Units)).Finish();
     }
 }

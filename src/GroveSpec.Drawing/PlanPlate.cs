@@ -15,7 +15,7 @@ public static class PlanPlate
     /// <param name="options">How.</param>
     /// <returns>
     /// A whole SVG document, the same bytes for the same subject and options. Trunks without a place are named below the plan;
-    /// sizes that are not known are assumed by <see cref="Craft.Views.ShownSizes"/>, and an assumed crown is a broken line.
+    /// sizes that are not known are assumed by <see cref="Craft.Views.ShownSizes"/>, and an assumed crown is a broken line. A dot marks a trunk that stands where tape readings put it.
     /// Up to 60 trunks every name is written; beyond, those of the thickest for which there is room.
     /// </returns>
     public static string Draw(DrawingSubject subject, DrawingOptions options) => Write(subject, options, null).Finish();
@@ -36,7 +36,8 @@ public static class PlanPlate
         var lead = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? layer?.Sentences ?? [] : []);
         var key = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? numbers.Select(number => subject.Findings[number - 1].Message) : []);
         var gaps = layer?.ShowsGaps == false ? [] : GapLines.Of(layout.Trunks, subject.Findings);
-        var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units, layer);
+        var taped = layer is null ? TapedPlaces.Of(layout) : null;
+        var notes = PlanNotes.Of(state, layout, gaps.Count > 0, options.Units, layer, taped?.Meaning);
         var footTop = layout.PlotBottom;
         var notesTop = footTop + 46;
         var keyTop = notesTop + PlanNotes.Height(notes);
@@ -45,7 +46,7 @@ public static class PlanPlate
         var svg = new SvgWriter(32768 + (layout.Trunks.Length * (layout.Detail == PlanDetail.Least ? 128 : 320)));
         var name = PlanWords.Name(state.Planting);
         Plate.Open(
-            svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, {layer?.Title ?? "from above"}", layer?.Description ?? PlanWords.Description(subject, numbers, options.Units), layer?.Sheet() ?? PlanStyle.Sheet(), options);
+            svg, "plan", PlanLayout.PageWidth, height, $"{DrawnText.Clean(name)}, {layer?.Title ?? "from above"}", layer?.Description ?? PlanWords.Description(subject, numbers, options.Units), layer?.Sheet() ?? PlanStyle.Sheet(taped?.HasDots == true), options);
         Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, layer?.Remark ?? PlanWords.Remark(state), options);
         var labels = new PlanLabels(layout, gaps, marks, options.Units, layer);
         svg.CoarsePaths = true;
@@ -67,6 +68,7 @@ public static class PlanPlate
             TrunkDrawing.Write(svg, trunk, layout.Detail, layout.Detail == PlanDetail.Full ? PlanWords.Trunk(trunk.State, options.Units) : null);
         }
 
+        taped?.Write(svg);
         svg.CoarsePaths = false;
         layer?.WriteAbove(svg, layout, labels);
         labels.WriteFindings(svg);

@@ -51,7 +51,7 @@ public static class StandPlate
         return svg.Finish();
     }
 
-    private static List<string> Wrapped(string text) => DrawnText.Wrapped(DrawnText.Clean(text), PlanLayout.PageWidth - (2 * Plate.Margin), RemarkSize, Face.Italic, 12);
+    private static List<string> Wrapped(string text) => DrawnText.Wrapped(DrawnText.Clean(text), PlanLayout.PageWidth - (2 * Plate.Margin), RemarkSize, Face.Italic);
 
     private static void Write(SvgWriter svg, List<string> lines, double top)
     {

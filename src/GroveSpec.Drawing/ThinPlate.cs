@@ -6,7 +6,7 @@ using GroveSpec.Model.States;
 
 namespace GroveSpec.Drawing;
 
-/// <summary>Which trunks to keep: the plan of one choice, or small plans of the best few side by side, as an ink plate of 1,000 px width.</summary>
+/// <summary>Which trunks to keep: the plan of one choice, or small plans of the best few, as an ink plate of 1,000 px width.</summary>
 public static class ThinPlate
 {
     private const double PanelTop = 102;
@@ -14,9 +14,12 @@ public static class ThinPlate
     private const double LowestPanel = 120;
     private const double TallestPanel = 460;
     private const double WidestPanel = 560;
+    private const double TallestPanelOfMany = 420;
+    private const double NameSize = 12;
+    private const double NameSizeOfMany = 14;
+    private const int MostSideBySide = 12;
     private const double RemarkSize = 13.5;
     private const double RemarkLine = 18;
-    private const int LongestSentence = 520;
 
     /// <summary>Draws the plan of one choice: those that stay as the plan draws them, with what the checks then find; those that go as broken rings with a cross.</summary>
     /// <param name="state">The planting on its day, which the choice was made in.</param>
@@ -31,25 +34,22 @@ public static class ThinPlate
         return PlanPlate.Write(new DrawingSubject(suggestion.Stand.State, suggestion.Stand.Findings), options, new ThinLayer(state, suggestion)).Finish();
     }
 
-    /// <summary>Draws the best choices side by side, at one scale, with a sentence for each.</summary>
+    /// <summary>Draws the best choices side by side, those of more than twelve trunks one below the other, at one scale, with what is to be said of each.</summary>
     /// <param name="state">The planting on its day, which was chosen in.</param>
     /// <param name="answer">What was found for it, with no obstacle.</param>
     /// <param name="options">How it is drawn.</param>
-    /// <returns>A whole SVG document, the same bytes for the same planting, answer and options. Names are written where there is room for them.</returns>
+    /// <returns>A whole SVG document, the same bytes for the same planting, answer and options. Every name is written, of more than sixty those for which there is room.</returns>
     public static string DrawAll(PlantingState state, ThinningAnswer answer, DrawingOptions options)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(answer);
         ArgumentNullException.ThrowIfNull(options);
-        var count = Math.Max(1, answer.Suggestions.Length);
-        var whole = PlanLayout.Of(state, options with { ShowBearings = false });
-        var width = Math.Min(WidestPanel, (PlanLayout.PageWidth - (2 * Plate.Margin) - ((count - 1) * PanelGap)) / count);
-        var shape = whole.Extents.Height / whole.Extents.Width;
-        var height = ThinPanel.CaptionHeight + Math.Clamp((width - (2 * ThinPanel.Edge)) * shape, LowestPanel, TallestPanel) + (2 * ThinPanel.Edge);
-        var footTop = PanelTop + height;
+        var boxes = Panels(state, answer, options, out var captionHeight, out var nameSize);
+        var footTop = boxes.Count > 0 ? boxes[^1].Bottom : PanelTop;
+        var whole = PlanLayout.Of(state, options);
         var viewer = string.Join(" ", ViewerEye.Of(whole, state.Planting, options.Units).Caption);
-        var note = DrawnText.Clean(string.Join(" ", new[] { ThinLayer.Meaning, ThinningWords.NotWeighed(answer) }.Where(said => said.Length > 0)));
-        var notes = DrawnText.Wrapped(note, PlanLayout.PageWidth - (2 * Plate.Margin), RemarkSize, Face.Italic, 4);
+        var note = DrawnText.Clean(string.Join(" ", new[] { ThinLayer.Meaning, PlanNotes.OfLeans(whole) ?? "", ThinningWords.NotWeighed(answer) }.Where(said => said.Length > 0)));
+        var notes = DrawnText.Wrapped(note, PlanLayout.PageWidth - (2 * Plate.Margin), RemarkSize, Face.Italic);
         var keyTop = footTop + 46 + (notes.Count * RemarkLine) + 10;
         var key = Plate.LayOutKey(PlanLayout.PageWidth, options.TellsFindings ? answer.Suggestions.Select(Sentence) : []);
         var svg = new SvgWriter(1 << 17);
@@ -60,12 +60,11 @@ public static class ThinPlate
         Plate.WriteHeading(svg, PlanLayout.PageWidth, name, state.Planting.Name?.Origin.Id, $"Which trunks to keep · from above, {viewer}", options);
         for (var place = 0; place < answer.Suggestions.Length; place++)
         {
-            var left = Plate.Margin + (place * (width + PanelGap));
-            new ThinPanel(new Box(left, PanelTop, left + width, footTop), state, answer.Suggestions[place].Stand, place + 1).Write(svg, name);
+            new ThinPanel(boxes[place], state, answer.Suggestions[place].Stand, place + 1, captionHeight, nameSize).Write(svg, name);
         }
 
-        var scale = PlanLayout.Within(state, new Box(0, 0, width, height - ThinPanel.CaptionHeight).Grown(-ThinPanel.Edge), state).Scale;
-        Plate.WriteScaleBar(svg, Plate.Margin, footTop + 12, Math.Min(260, width * 0.6), scale, options.Units);
+        var scale = boxes.Count > 0 ? PlanLayout.Within(state, PlanRoom(boxes[0], captionHeight), state).Scale : 1;
+        Plate.WriteScaleBar(svg, Plate.Margin, footTop + 12, Math.Min(260, boxes.Count > 0 ? boxes[0].Width * 0.6 : 260), scale, options.Units);
         for (var line = 0; line < notes.Count; line++)
         {
             svg.Text("gs-remark", Plate.Margin, footTop + 46 + 13 + (line * RemarkLine), RemarkSize, notes[line]);
@@ -76,11 +75,25 @@ public static class ThinPlate
         return svg.Finish();
     }
 
-    /// <summary>What comes to nearly the same is told where there is room for it; which trunks go has to be told whole.</summary>
-    private static string Sentence(ThinningSuggestion suggestion)
+    /// <summary>Side by side; of many trunks one below the other, so that every name has its room.</summary>
+    private static List<Box> Panels(PlantingState state, ThinningAnswer answer, DrawingOptions options, out double captionHeight, out double nameSize)
     {
-        var told = $"{ThinningWords.Order(suggestion.Stand)} {suggestion.Why}";
-        var besides = ThinningWords.NearlyAsGood(suggestion);
-        return told.Length + besides.Length > LongestSentence ? told : $"{told} {besides}".TrimEnd();
+        const double PageRoom = PlanLayout.PageWidth - (2 * Plate.Margin);
+        var isOfMany = state.Trunks.Count(trunk => trunk.Presence == Presence.Standing) > MostSideBySide;
+        var across = isOfMany ? 1 : Math.Max(1, answer.Suggestions.Length);
+        var width = isOfMany ? PageRoom : Math.Min(WidestPanel, (PageRoom - ((across - 1) * PanelGap)) / across);
+        var extents = PlanLayout.Of(state, options with { ShowBearings = false }).Extents;
+        var caption = answer.Suggestions.Select(suggestion => ThinPanel.CaptionHeightOf(suggestion.Stand, width)).DefaultIfEmpty(0).Max();
+        var height = caption + Math.Clamp((width - (2 * ThinPanel.Edge)) * extents.Height / extents.Width, LowestPanel, isOfMany ? TallestPanelOfMany : TallestPanel) + (2 * ThinPanel.Edge);
+        (captionHeight, nameSize) = (caption, isOfMany ? NameSizeOfMany : NameSize);
+        return [.. Enumerable.Range(0, answer.Suggestions.Length).Select(place =>
+        {
+            var (left, top) = (Plate.Margin + (place % across * (width + PanelGap)), PanelTop + (place / across * (height + PanelGap)));
+            return new Box(left, top, left + width, top + height);
+        })];
     }
+
+    private static Box PlanRoom(Box panel, double captionHeight) => (panel with { Top = panel.Top + captionHeight }).Grown(-ThinPanel.Edge);
+
+    private static string Sentence(ThinningSuggestion suggestion) => $"{ThinningWords.Order(suggestion.Stand)} {suggestion.Why} {ThinningWords.NearlyAsGood(suggestion)}".TrimEnd();
 }

@@ -131,6 +131,15 @@ public sealed class DecideTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_picture_of_ground_for_a_trunk_that_stands_shows_where_it_stands_now()
+    {
+        var picture = (string)(await DecideAsync("ground", ("of", "C")))["picture"]!;
+        Assert.Contains("C, now</text>", picture, StringComparison.Ordinal);
+        Assert.Contains("class=\"gs-was\"", picture, StringComparison.Ordinal);
+        Assert.DoesNotContain("class=\"gs-was\"", (string)(await DecideAsync("ground"))["picture"]!, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_name_that_is_no_trunk_is_a_sentence_and_not_an_end()
     {
         Assert.Contains("Zed", (string?)(await DecideAsync("ground", ("of", "Zed")))["says"]![0], StringComparison.Ordinal);

@@ -7,7 +7,10 @@ namespace GroveSpec.Drawing.Fronts;
 /// <summary>One front in small: what is seen from a bearing, the names below where there is room for them, or else those that the text names, and a caption above.</summary>
 internal sealed class FrontPanel
 {
-    private const double CaptionHeight = 54;
+    private const double RemarkTop = 34;
+    private const double RemarkLine = 16;
+    private const double RemarkSize = 13;
+    private const double LeastCaptionHeight = 54;
     private const double NameSize = 12;
     private const double NameLine = 16;
     private const double Slant = 12;
@@ -35,10 +38,20 @@ internal sealed class FrontPanel
         (this.scene, this.box, this.number, this.caption, this.remark, this.origin, this.named) = (scene, box, number, caption, remark, origin, named);
     }
 
+    /// <summary>Whether every trunk that is drawn has its name.</summary>
+    public bool NamesAll => scene.Trees.Count <= MostNamed && Arranged(scene.Trees).Rows <= MostRows;
+
+    /// <summary>The room that a caption takes.</summary>
+    /// <param name="remark">What is lost.</param>
+    /// <param name="width">The panel's width.</param>
+    /// <returns>Pixels; never less than two lines take, so that panels of few losses look alike.</returns>
+    public static double CaptionHeightOf(string remark, double width) => Math.Max(LeastCaptionHeight, RemarkTop + (Lines(remark, width).Count * RemarkLine) - 12);
+
     /// <summary>The room for the picture in a panel.</summary>
     /// <param name="box">The panel.</param>
+    /// <param name="captionHeight">The room that the caption takes.</param>
     /// <returns>What is left between caption and names.</returns>
-    public static Box RoomIn(Box box) => new(box.Left + 4, box.Top + CaptionHeight + 6, box.Right - 4, box.Bottom - Slant - 8 - (MostRows * NameLine));
+    public static Box RoomIn(Box box, double captionHeight) => new(box.Left + 4, box.Top + captionHeight + 6, box.Right - 4, box.Bottom - Slant - 8 - (MostRows * NameLine));
 
     /// <summary>Writes it.</summary>
     /// <param name="svg">Where to.</param>
@@ -54,10 +67,10 @@ internal sealed class FrontPanel
         }
 
         svg.Text("gs-front-caption", left, box.Top + 15, 16, caption);
-        var lines = DrawnText.Wrapped(remark, box.Width, 13, Face.Italic, 2);
+        var lines = Lines(remark, box.Width);
         for (var line = 0; line < lines.Count; line++)
         {
-            svg.Text("gs-remark", box.Left, box.Top + 34 + (line * 16), 13, lines[line]);
+            svg.Text("gs-remark", box.Left, box.Top + RemarkTop + (line * RemarkLine), RemarkSize, lines[line]);
         }
 
         svg.CoarsePaths = true;
@@ -96,11 +109,19 @@ internal sealed class FrontPanel
         }
     }
 
-    private bool TryWriteNames(SvgWriter svg, IEnumerable<FrontScene.Standing> some)
+    private static List<string> Lines(string remark, double width) => DrawnText.Wrapped(remark, width, RemarkSize, Face.Italic);
+
+    private (List<FrontScene.Standing> Trees, string[] Names, NameRows.Place[] Places, int Rows) Arranged(IEnumerable<FrontScene.Standing> some)
     {
         var trees = some.OrderBy(tree => tree.Trunk.Foot.X).ThenBy(tree => tree.Trunk.Trunk.Name, StringComparer.Ordinal).ToList();
         string[] names = [.. trees.Select(tree => DrawnText.Shortened(DrawnText.Clean(tree.Trunk.Trunk.Name), box.Width / 3, NameSize, Face.Italic))];
         var (places, rows) = NameRows.Arrange([.. trees.Select(tree => tree.Trunk.Foot.X)], [.. names.Select(name => TextMetrics.ReservedWidth(name, NameSize, Face.Italic))], box.Left, box.Right);
+        return (trees, names, places, rows);
+    }
+
+    private bool TryWriteNames(SvgWriter svg, IEnumerable<FrontScene.Standing> some)
+    {
+        var (trees, names, places, rows) = Arranged(some);
         if (trees.Count == 0 || rows > MostRows)
         {
             return false;

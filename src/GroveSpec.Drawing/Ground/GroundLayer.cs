@@ -1,29 +1,35 @@
 using GroveSpec.Checks.Ground;
 using GroveSpec.Checks.Moving;
-using GroveSpec.Craft.Composition;
 using GroveSpec.Drawing.Plan;
 using GroveSpec.Drawing.Scene;
 using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
 
 namespace GroveSpec.Drawing.Ground;
 
-/// <summary>What a plan with free ground carries besides: the ground, what bounds it, and the spots.</summary>
+/// <summary>What a plan with free ground carries besides: the ground, what bounds it, the spots, and where the trunk has its place now.</summary>
 internal sealed class GroundLayer : PlanLayer
 {
     private const double LeastHatch = 5;
     private const double MarkRoom = 24;
+    private const double CostOfOutline = 6;
 
     private readonly GroundAnswer answer;
     private readonly Length diameter;
+    private readonly GroundBounds bounds;
+    private readonly PresentPlace? present;
     private readonly List<int> asked = [];
 
     /// <summary>Prepares the layer.</summary>
+    /// <param name="state">The planting on its day, with the trunk that ground is looked for.</param>
     /// <param name="answer">What was found.</param>
     /// <param name="units">The units that are read.</param>
-    public GroundLayer(GroundAnswer answer, UnitSystem units)
+    public GroundLayer(PlantingState state, GroundAnswer answer, UnitSystem units)
     {
         this.answer = answer;
         diameter = answer.Trunk?.Diameter?.Value ?? Length.Zero;
+        bounds = new(answer, diameter);
+        present = PresentPlace.Of(answer.IsOneMore ? null : state.Trunks.FirstOrDefault(trunk => trunk.Name == answer.Trunk?.Name));
         Sentences = [.. answer.Spots.Select(spot => $"{PlaceWording.Say(spot.Place, units)}. {spot.Why}")];
         var about = answer.IsOneMore ? "one more trunk" : DrawnText.Isolated(answer.Trunk!.Name);
         var thick = DrawnLength.Text(diameter, units);
@@ -50,10 +56,14 @@ internal sealed class GroundLayer : PlanLayer
     public override string Note { get; }
 
     /// <inheritdoc/>
+    public override string NoteOn(PlanLayout layout) => DrawnText.Clean(string.Join(' ', [Note, .. present is null ? [] : new[] { present.Meaning }, .. bounds.MeaningOn(layout)]));
+
+    /// <inheritdoc/>
     public override IEnumerable<PlanPoint> Reaches =>
     [
         .. answer.Outline.SelectMany(ring => ring),
         .. answer.Spots.SelectMany(spot => Corners(spot.Place, spot.Room + (diameter * 0.5))),
+        .. present?.Corners ?? [],
     ];
 
     /// <inheritdoc/>
@@ -63,39 +73,28 @@ internal sealed class GroundLayer : PlanLayer
     public override void WriteBelow(SvgWriter svg, PlanLayout layout)
     {
         var rings = answer.Outline.Select(ring => ring.Select(point => (X: layout.ToX(point.X.Millimetres), Y: layout.ToY(point.Y.Millimetres))).ToArray()).Where(ring => ring.Length >= 3).ToArray();
-        WriteBounds(svg, layout);
-        if (rings.Length == 0)
+        bounds.Write(svg, layout);
+        if (rings.Length > 0)
         {
-            return;
+            WriteFree(svg, rings);
         }
 
-        svg.BeginPath("gs-free");
-        foreach (var ring in rings)
-        {
-            svg.MoveTo(ring[0].X, ring[0].Y);
-            foreach (var (x, y) in ring.Skip(1))
-            {
-                svg.LineTo(x, y);
-            }
-
-            svg.ClosePath();
-        }
-
-        svg.EndPath();
-        svg.BeginPath("gs-free-hatch");
-        foreach (var (from, to) in Hatching.Of(rings, LeastHatch))
-        {
-            svg.MoveTo(from.X, from.Y);
-            svg.LineTo(to.X, to.Y);
-        }
-
-        svg.EndPath();
+        present?.WriteRing(svg, layout);
     }
 
     /// <inheritdoc/>
     public override void Ask(LabelPlacer placer, PlanLayout layout)
     {
         asked.Clear();
+        foreach (var ring in answer.Outline)
+        {
+            for (var index = 0; index < ring.Length; index++)
+            {
+                var (from, to) = (ring[index], ring[(index + 1) % ring.Length]);
+                placer.Obstacles.AvoidLine(layout.ToX(from.X.Millimetres), layout.ToY(from.Y.Millimetres), layout.ToX(to.X.Millimetres), layout.ToY(to.Y.Millimetres), CostOfOutline);
+            }
+        }
+
         foreach (var spot in answer.Spots)
         {
             var (x, y, radius) = OnPage(layout, spot);
@@ -112,6 +111,8 @@ internal sealed class GroundLayer : PlanLayer
                 Candidates = LabelRequest.Around(x, y, radius, MarkRoom, MarkRoom),
             }));
         }
+
+        present?.Ask(placer, layout);
     }
 
     /// <inheritdoc/>
@@ -138,84 +139,37 @@ internal sealed class GroundLayer : PlanLayer
                 Plate.WriteMark(svg, place.Box.CentreX, place.Box.CentreY, index + 1, null, GroundStyle.Mark);
             }
         }
+
+        present?.WriteName(svg, layout, labels);
+    }
+
+    private static void WriteFree(SvgWriter svg, (double X, double Y)[][] rings)
+    {
+        svg.BeginPath("gs-free");
+        foreach (var ring in rings)
+        {
+            svg.MoveTo(ring[0].X, ring[0].Y);
+            foreach (var (x, y) in ring.Skip(1))
+            {
+                svg.LineTo(x, y);
+            }
+
+            svg.ClosePath();
+        }
+
+        svg.EndPath();
+        svg.BeginPath("gs-free-hatch");
+        foreach (var (from, to) in Hatching.Of(rings, LeastHatch))
+        {
+            svg.MoveTo(from.X, from.Y);
+            svg.LineTo(to.X, to.Y);
+        }
+
+        svg.EndPath();
     }
 
     private (double X, double Y, double Radius) OnPage(PlanLayout layout, GroundSpot spot) =>
         (layout.ToX(spot.Place.X.Millimetres), layout.ToY(spot.Place.Y.Millimetres), Math.Max(diameter.Millimetres / 2 * layout.Scale, 2.5));
-
-    /// <summary>The strips and rings at which the spots' nearest findings begin.</summary>
-    private void WriteBounds(SvgWriter svg, PlanLayout layout)
-    {
-        var state = answer.Without!;
-        var standing = StandingTrunks.Of(state);
-        var drawn = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var spot in answer.Spots.Where(spot => spot is { LimitedBy: not null, LimitedByTrunks.Length: 2 }))
-        {
-            if (drawn.Add($"{spot.LimitedBy} {string.Join(' ', spot.LimitedByTrunks)}")
-                && Find(standing, spot.LimitedByTrunks[0]) is { } one && Find(standing, spot.LimitedByTrunks[1]) is { } other)
-            {
-                if (spot.LimitedBy == "three-in-line")
-                {
-                    WriteStrip(svg, layout, one, other);
-                }
-                else if (spot.LimitedBy == "even-gaps")
-                {
-                    WriteRings(svg, layout, one, other, spot);
-                }
-            }
-        }
-    }
-
-    private static TrunkSection? Find(StandingTrunks standing, string name)
-    {
-        for (var index = 0; index < standing.Count; index++)
-        {
-            if (standing.Trunks[index].Name == name)
-            {
-                return standing.Sections[index];
-            }
-        }
-
-        return null;
-    }
-
-    private void WriteStrip(SvgWriter svg, PlanLayout layout, TrunkSection one, TrunkSection other)
-    {
-        var reach = Length.FromMillimetres(Math.Min(1e6, (layout.Extents.Width + layout.Extents.Height) / layout.Scale));
-        var outline = LineStrip.Between(one, other, diameter * 0.5, answer.LineLimit, reach);
-        if (!outline.IsEmpty)
-        {
-            var points = outline.Select(point => (X: layout.ToX(point.X.Millimetres), Y: layout.ToY(point.Y.Millimetres))).ToArray();
-            RimClip.Write(svg, "gs-strip", layout.RimOnPage, points[..4]);
-            RimClip.Write(svg, "gs-strip", layout.RimOnPage, points[4..]);
-        }
-    }
-
-    /// <summary>The ring about the trunk that stands as far from the other as the spot would.</summary>
-    private static void WriteRings(SvgWriter svg, PlanLayout layout, TrunkSection one, TrunkSection other, GroundSpot spot)
-    {
-        var edge = spot.NearestEdge!.Value;
-        Length left = edge.DistanceTo(one.Centre), right = edge.DistanceTo(other.Centre), between = one.Centre.DistanceTo(other.Centre);
-        var (fromBoth, fromOne, fromOther) = (Likeness.DifferenceInPercent(left, right), Likeness.DifferenceInPercent(left, between), Likeness.DifferenceInPercent(right, between));
-        var (centre, gap) = fromBoth <= fromOne && fromBoth <= fromOther ? (edge, Length.Zero) : fromOne <= fromOther ? (one.Centre, left) : (other.Centre, right);
-        if (gap > Length.Zero)
-        {
-            RimClip.Write(svg, "gs-ring", layout.RimOnPage, Circle(layout, centre, gap));
-        }
-    }
-
-    private static (double X, double Y)[] Circle(PlanLayout layout, PlanPoint centre, Length radius)
-    {
-        const int Pieces = 120;
-        var points = new (double X, double Y)[Pieces + 1];
-        for (var index = 0; index <= Pieces; index++)
-        {
-            var (sine, cosine) = Math.SinCos(index * Math.Tau / Pieces);
-            points[index] = (layout.ToX(centre.X.Millimetres + (radius.Millimetres * cosine)), layout.ToY(centre.Y.Millimetres + (radius.Millimetres * sine)));
-        }
-
-        return points;
-    }
 
     private static PlanPoint[] Corners(PlanPoint place, Length far) => [new(place.X - far, place.Y - far), new(place.X + far, place.Y + far)];
 }

@@ -5,38 +5,54 @@ namespace GroveSpec.Drawing.Ground;
 /// <summary>Draws of a line what lies within the rim.</summary>
 internal static class RimClip
 {
-    /// <summary>Writes the pieces within the rim; without a rim nothing.</summary>
+    /// <summary>Writes the pieces within the rim; without any, nothing.</summary>
     /// <param name="svg">Where to.</param>
     /// <param name="cls">The class of the path.</param>
     /// <param name="rim">The rim on the page.</param>
     /// <param name="line">The line on the page.</param>
     public static void Write(SvgWriter svg, string cls, (double X, double Y)[] rim, (double X, double Y)[] line)
     {
-        svg.BeginPath(cls);
         (double X, double Y)? last = null;
+        foreach (var (start, end) in Pieces(rim, line))
+        {
+            if (last is null)
+            {
+                svg.BeginPath(cls);
+            }
+
+            if (last != start)
+            {
+                svg.MoveTo(start.X, start.Y);
+            }
+
+            svg.LineTo(end.X, end.Y);
+            last = end;
+        }
+
+        if (last is not null)
+        {
+            svg.EndPath();
+        }
+    }
+
+    /// <summary>The straight pieces within the rim.</summary>
+    /// <param name="rim">The rim on the page.</param>
+    /// <param name="line">The line on the page.</param>
+    /// <returns>The pieces in the line's own order; none without a rim.</returns>
+    public static IEnumerable<((double X, double Y) From, (double X, double Y) To)> Pieces((double X, double Y)[] rim, (double X, double Y)[] line)
+    {
         for (var index = 1; index < line.Length; index++)
         {
             var (from, to) = (line[index - 1], line[index]);
             var cuts = Cuts(rim, from, to);
             for (var cut = 1; cut < cuts.Count; cut++)
             {
-                if (cuts[cut] - cuts[cut - 1] < 1e-9 || !Contains(rim, At(from, to, (cuts[cut] + cuts[cut - 1]) / 2)))
+                if (cuts[cut] - cuts[cut - 1] >= 1e-9 && Contains(rim, At(from, to, (cuts[cut] + cuts[cut - 1]) / 2)))
                 {
-                    continue;
+                    yield return (At(from, to, cuts[cut - 1]), At(from, to, cuts[cut]));
                 }
-
-                var (start, end) = (At(from, to, cuts[cut - 1]), At(from, to, cuts[cut]));
-                if (last != start)
-                {
-                    svg.MoveTo(start.X, start.Y);
-                }
-
-                svg.LineTo(end.X, end.Y);
-                last = end;
             }
         }
-
-        svg.EndPath();
     }
 
     /// <summary>Whether a place lies within: an odd number of sides lies to its right.</summary>

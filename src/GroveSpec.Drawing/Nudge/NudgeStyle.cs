@@ -11,8 +11,7 @@ internal static class NudgeStyle
 
     /// <summary>The style of a plan with moves.</summary>
     /// <returns>A new sheet.</returns>
-    public static StyleSheet Sheet() => PlanStyle.Sheet()
-        .Rule(".gs-was", "fill:none;stroke:$ink;stroke-width:1.1;stroke-dasharray:4 3")
+    public static StyleSheet Sheet() => PlanStyle.SheetWithPresentPlaces()
         .Rule(".gs-way-edge", "fill:none;stroke:$paper;stroke-width:4.4;stroke-linecap:round;stroke-linejoin:round")
         .Rule(".gs-way", "fill:none;stroke:$attention;stroke-width:1.8;stroke-linecap:round;stroke-linejoin:round")
         .NumberedRing(Mark);

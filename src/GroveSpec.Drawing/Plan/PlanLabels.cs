@@ -109,7 +109,7 @@ internal sealed class PlanLabels
         {
             if (places[label] is { HasLeader: true } place)
             {
-                WriteLeader(svg, trunk, place.Box);
+                NameLeader.Write(svg, trunk.X, trunk.Y, trunk.FlareRadius, place.Box);
             }
         }
 
@@ -147,17 +147,6 @@ internal sealed class PlanLabels
         : x > box.Right - (box.Width * 0.2) ? (box.Right - 3, TextAnchor.End)
         : (box.CentreX, TextAnchor.Middle);
 
-    private static void WriteLeader(SvgWriter svg, DrawnTrunk trunk, Box box)
-    {
-        var (toX, toY) = (Math.Clamp(trunk.X, box.Left + 4, box.Right - 4), Math.Clamp(trunk.Y, box.Top + 3, box.Bottom - 3));
-        var length = Math.Sqrt(Math.Pow(toX - trunk.X, 2) + Math.Pow(toY - trunk.Y, 2));
-        if (length > trunk.FlareRadius + 2)
-        {
-            var share = (trunk.FlareRadius + 1) / length;
-            svg.Line("gs-leader", trunk.X + ((toX - trunk.X) * share), trunk.Y + ((toY - trunk.Y) * share), toX, toY);
-        }
-    }
-
     // A gap whose line a rod runs along is drawn beside it, as a length is on a surveyor's sheet.
     private void MoveGapsBesideRods()
     {
@@ -186,20 +175,7 @@ internal sealed class PlanLabels
     {
         Placer.Obstacles.Expect(layout.Trunks.Length + 1);
         Placer.Obstacles.Avoid(eye.Box);
-        foreach (var trunk in layout.Trunks)
-        {
-            Placer.Obstacles.AvoidDisc(trunk.X, trunk.Y, trunk.Radius + 3, 250);
-            if (trunk.Leans && layout.Detail != PlanDetail.Least)
-            {
-                for (var i = 1; i < trunk.Run.Length; i++)
-                {
-                    Placer.Obstacles.AvoidLine(trunk.Run[i - 1].X, trunk.Run[i - 1].Y, trunk.Run[i].X, trunk.Run[i].Y, 12);
-                }
-
-                Placer.Obstacles.AvoidDisc(trunk.Tip.X, trunk.Tip.Y, 5, 16);
-            }
-        }
-
+        PlanObstacles.Add(Placer.Obstacles, layout);
         foreach (var mark in marks)
         {
             for (var i = 1; i < mark.Stroke.Length; i++)
@@ -212,12 +188,6 @@ internal sealed class PlanLabels
         {
             var (from, to) = (gap.At(0), gap.At(1));
             Placer.Obstacles.AvoidLine(from.X, from.Y, to.X, to.Y, 7);
-        }
-
-        for (var i = 0; i < layout.RimOnPage.Length; i++)
-        {
-            var (from, to) = (layout.RimOnPage[i], layout.RimOnPage[(i + 1) % layout.RimOnPage.Length]);
-            Placer.Obstacles.AvoidLine(from.X, from.Y, to.X, to.Y, 9);
         }
     }
 

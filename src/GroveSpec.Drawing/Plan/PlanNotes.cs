@@ -16,8 +16,9 @@ internal static class PlanNotes
     /// <param name="hasGaps">Whether gaps are drawn.</param>
     /// <param name="units">The units that are read.</param>
     /// <param name="layer">What the plan carries besides, whose note is said first; null for nothing.</param>
+    /// <param name="taped">What is to be said of places from tape readings; null for nothing.</param>
     /// <returns>Lines that fit the page.</returns>
-    public static List<string> Of(PlantingState state, PlanLayout layout, bool hasGaps, UnitSystem units, PlanLayer? layer = null)
+    public static List<string> Of(PlantingState state, PlanLayout layout, bool hasGaps, UnitSystem units, PlanLayer? layer = null, string? taped = null)
     {
         var said = new List<string>();
         if (layer is not null)
@@ -36,6 +37,11 @@ internal static class PlanNotes
             said.Add("A crown in a broken line was not stated.");
         }
 
+        if (OfLeans(layout) is { } leans)
+        {
+            said.Add(leans);
+        }
+
         if (Array.Exists(layout.Trunks, trunk => trunk.State.Presence == Presence.Planned))
         {
             said.Add("A thin empty ring is planned.");
@@ -46,14 +52,26 @@ internal static class PlanNotes
             said.Add("A broken ring was removed.");
         }
 
+        if (taped is not null)
+        {
+            said.Add(taped);
+        }
+
         var lost = state.Trunks.Where(trunk => trunk.Place is null).Select(trunk => DrawnText.Isolated(trunk.Name)).ToArray();
         if (lost.Length > 0)
         {
             said.Add($"Not drawn, since the place is not known: {string.Join(", ", lost.Take(12))}{(lost.Length > 12 ? $" and {lost.Length - 12} more" : "")}.");
         }
 
-        return said.Count == 0 ? [] : DrawnText.Wrapped(string.Join(" ", said), PlanLayout.PageWidth - (2 * Plate.Margin), Size, Face.Italic, 4);
+        return said.Count == 0 ? [] : DrawnText.Wrapped(string.Join(" ", said), PlanLayout.PageWidth - (2 * Plate.Margin), Size, Face.Italic);
     }
+
+    /// <summary>What the lines to the tips of leaning trunks mean.</summary>
+    /// <param name="layout">The plan.</param>
+    /// <returns>A sentence; null where none is drawn.</returns>
+    public static string? OfLeans(PlanLayout layout) => layout.Detail != PlanDetail.Least && Array.Exists(layout.Trunks, trunk => trunk.Leans)
+        ? "A line to a small open circle runs from the foot of a leaning trunk to its tip."
+        : null;
 
     private static string Words(string unit) => unit switch { "in" => "inches", "ft" => "feet", _ => unit };
 

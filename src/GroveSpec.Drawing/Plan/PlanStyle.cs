@@ -5,7 +5,18 @@ namespace GroveSpec.Drawing.Plan;
 /// <summary>The look of what only a plan has.</summary>
 internal static class PlanStyle
 {
+    /// <summary>The style of a plan that shows where trunks are now beside where they may go.</summary>
+    /// <returns>A new sheet.</returns>
+    public static StyleSheet SheetWithPresentPlaces() => Sheet().Rule(".gs-was", "fill:none;stroke:$ink;stroke-width:1.1;stroke-dasharray:4 3");
+
     /// <summary>The plan's style.</summary>
+    /// <param name="hasTaped">Whether places from tape readings are marked.</param>
+    /// <returns>A new sheet.</returns>
+    public static StyleSheet Sheet(bool hasTaped) => hasTaped
+        ? Sheet().Rule(".gs-taped", "fill:$ink;stroke:$ground;stroke-width:1.6;paint-order:stroke")
+        : Sheet();
+
+    /// <summary>The style of every plan.</summary>
     /// <returns>A new sheet.</returns>
     public static StyleSheet Sheet() => new StyleSheet()
         .Rule(".gs-rim", "fill:none;stroke:$ink;stroke-width:2;stroke-linejoin:round")

@@ -62,6 +62,11 @@ internal static class PlanWords
             words.Append($", leans {DrawnLength.Plain(lean.Value.FromUpright.Degrees, 1)}° toward {DrawnLength.Plain(lean.Value.Toward.Degrees, 1)}°");
         }
 
+        if (trunk is { Place: not null, Trunk.At: null })
+        {
+            words.Append(", placed by tape readings");
+        }
+
         return words.ToString();
     }
 

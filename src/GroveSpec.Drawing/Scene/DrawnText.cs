@@ -81,15 +81,7 @@ internal static class DrawnText
     public static string Isolated(string name)
     {
         var clean = Clean(name);
-        foreach (var c in clean)
-        {
-            if (c is >= '\u0590' and not (>= '\u1E00' and <= '\u202F'))
-            {
-                return $"\u2068{clean}\u2069";
-            }
-        }
-
-        return clean;
+        return LeftwardWriting.Holds(clean) ? $"\u2068{clean}\u2069" : clean;
     }
 
     /// <summary>Shortens a cleaned text with an ellipsis until it fits.</summary>
@@ -129,7 +121,7 @@ internal static class DrawnText
     /// <param name="sizePixels">The size of its letters.</param>
     /// <param name="face">The face.</param>
     /// <param name="mostLines">The most lines; what is left over ends the last with an ellipsis.</param>
-    /// <returns>At least one line; a word too long for a line is shortened; a number and its unit count as one word.</returns>
+    /// <returns>At least one line; a word too long for a line is shortened; a number and its unit, or "times", count as one word.</returns>
     public static List<string> Wrapped(string text, double widthPixels, double sizePixels, Face face = Face.Regular, int mostLines = int.MaxValue)
     {
         var lines = new List<string>();
@@ -165,7 +157,7 @@ internal static class DrawnText
     }
 
     // A full stop or comma may follow.
-    private static bool IsUnit(string word) => word.AsSpan().TrimEnd(".,;:)") is "mm" or "cm" or "m" or "in" or "ft" or "deg" or "%" or "g" or "N";
+    private static bool IsUnit(string word) => word.AsSpan().TrimEnd(".,;:)") is "mm" or "cm" or "m" or "in" or "ft" or "deg" or "%" or "g" or "N" or "times";
 
     private static bool IsPlain(string text)
     {

@@ -47,11 +47,11 @@ internal static class Plate
         svg.Raw("-desc\">\n<title id=\"");
         svg.Escaped(prefix);
         svg.Raw("-title\">");
-        svg.Escaped(title);
+        svg.Words(title);
         svg.Raw("</title>\n<desc id=\"");
         svg.Escaped(prefix);
         svg.Raw("-desc\">");
-        svg.Escaped(description);
+        svg.Words(description);
         svg.Raw("</desc>\n");
         style.WriteTo(svg, options.FaceRules, options.IsOnWhite ? Palette.White : Palette.Light);
         svg.Rectangle("gs-paper", new Box(0, 0, width, height));
@@ -72,7 +72,7 @@ internal static class Plate
     {
         var room = width - (2 * Margin);
         (name, nameOrigin) = options.Heading is { } heading ? (heading, null) : (name, nameOrigin);
-        var clean = DrawnText.Clean(name);
+        var clean = DrawnText.Isolated(name);
         var shown = DrawnText.Shortened(clean, room, 28);
         var shownRemark = DrawnText.Shortened(remark, room, 15, Face.Italic);
         svg.Text("gs-title", Margin, 52, 28, shown, origin: nameOrigin, title: shown == clean ? null : clean);
@@ -85,7 +85,7 @@ internal static class Plate
     /// <param name="sentences">A sentence for each mark, from anywhere.</param>
     /// <returns>The lines of each sentence.</returns>
     public static List<List<string>> LayOutKey(double width, IEnumerable<string> sentences) =>
-        [.. sentences.Select(sentence => DrawnText.Wrapped(DrawnText.Clean(sentence), width - (2 * Margin) - 30, KeyText, Face.Regular, 4))];
+        [.. sentences.Select(sentence => DrawnText.Wrapped(DrawnText.Clean(sentence), width - (2 * Margin) - 30, KeyText))];
 
     /// <summary>How much room a key takes from top to bottom.</summary>
     /// <param name="key">The lines of each sentence.</param>

@@ -48,6 +48,10 @@ internal sealed class SvgWriter
     /// <param name="text">The text; characters that XML 1.0 forbids become U+FFFD, line ends and tabs become spaces.</param>
     public void Escaped(ReadOnlySpan<char> text) => markup.Escaped(text);
 
+    /// <summary>Writes a text that is read or heard, escaped, with what runs from right to left kept to itself; all words of a plate go through here.</summary>
+    /// <param name="text">The text, from anywhere.</param>
+    public void Words(string text) => Escaped(DirectedText.Of(text));
+
     /// <summary>Writes a number with at most two decimals; what is not a number becomes 0.</summary>
     /// <param name="value">The number; beyond a thousand million it is cut off there.</param>
     public void Number(double value) => markup.Hundredths(Rounded(value, 100));
@@ -87,7 +91,7 @@ internal sealed class SvgWriter
         if (title is not null)
         {
             Raw("<title>");
-            Escaped(title);
+            Words(title);
             Raw("</title>");
         }
 
@@ -188,11 +192,11 @@ internal sealed class SvgWriter
         if (title is not null)
         {
             Raw("<title>");
-            Escaped(title);
+            Words(title);
             Raw("</title>");
         }
 
-        Escaped(text);
+        Words(text);
         Raw("</text>\n");
     }
 

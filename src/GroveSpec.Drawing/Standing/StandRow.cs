@@ -47,7 +47,7 @@ internal sealed class StandRow
 
         // What it means may stand in sentences beside the picture; why a row is empty is asked at the row.
         var sentence = tells ? StandWords.Tell(described, kind) : StandWords.WhyNot(described, kind);
-        told = sentence.Length > 0 ? DrawnText.Wrapped(DrawnText.Clean(sentence), AxisRight - AxisLeft, TextSize, Face.Regular, 6) : [];
+        told = sentence.Length > 0 ? DrawnText.Wrapped(DrawnText.Clean(sentence), AxisRight - AxisLeft, TextSize) : [];
     }
 
     /// <summary>How much room it takes from top to bottom.</summary>

@@ -76,7 +76,7 @@ internal sealed class TimelineLayout
         }
 
         NotesTop = y;
-        NoteLines = Axis is null ? [] : DrawnText.Wrapped(TimelineNotes.Of(Rows, Axis, Year, Day), Width - (2 * Plate.Margin), SentenceText, Face.Italic, 4);
+        NoteLines = Axis is null ? [] : DrawnText.Wrapped(TimelineNotes.Of(Rows, Axis, Year, Day), Width - (2 * Plate.Margin), SentenceText, Face.Italic);
         y += (NoteLines.Count * SentenceLine) + (NoteLines.Count > 0 ? 8 : 0);
         UndatedTop = y;
         UndatedLines = LayOutUndated(planting, dated);

@@ -11,4 +11,10 @@ internal enum FaceStyle
 
     /// <summary>Upright and somewhat heavier, for titles.</summary>
     Medium,
+
+    /// <summary>Upright, for Hebrew letters, of another family.</summary>
+    Hebrew,
+
+    /// <summary>Upright, for Arabic letters and numerals, of another family.</summary>
+    Arabic,
 }

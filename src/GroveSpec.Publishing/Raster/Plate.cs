@@ -17,7 +17,7 @@ internal sealed class Plate : IDisposable
         svg.Settings.TypefaceProviders = [typefaces];
         try
         {
-            Picture = svg.FromSvg(text) ?? throw new ArgumentException("The text is no SVG drawing.", nameof(text));
+            Picture = svg.FromSvg(SeenOrder.Of(text)) ?? throw new ArgumentException("The text is no SVG drawing.", nameof(text));
         }
         catch (System.Xml.XmlException broken)
         {

@@ -51,6 +51,22 @@ public sealed class FrontsPlateTests
         Assert.Contains(first.Named[0], written);
     }
 
+    [Theory]
+    [InlineData(5)]
+    [InlineData(12)]
+    [InlineData(34)]
+    public void What_a_front_loses_is_told_whole_and_the_small_print_says_where_only_some_trunks_are_named(int count)
+    {
+        var (planting, answer) = Found(2, count);
+        var plate = new PlateReader(FrontsPlate.Draw(planting.State, answer, DrawingOptions.Default));
+        var told = string.Join(' ', plate.Labels.Where(label => label.Class == "gs-remark").Select(label => label.Text));
+        Assert.DoesNotContain("…", told, StringComparison.Ordinal);
+        Assert.All(answer.Suggestions.Where(suggestion => suggestion.Front.Found > 0), suggestion => Assert.Contains($"loses {suggestion.Front.Kinds}", told, StringComparison.Ordinal));
+        Assert.DoesNotContain(plate.Labels, label => label.Text.StartsWith("times", StringComparison.Ordinal));
+        var panels = plate.Of("gs-panel").Select(panel => panel.Descendants().Count(element => (string?)element.Attribute("class") == "gs-name")).ToArray();
+        Assert.Equal(panels.Any(names => names < count), told.Contains("Where there is no room for all names", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Labels_never_overlap_nor_leave_the_page_and_are_large_enough_to_read()
     {

@@ -65,8 +65,67 @@ public sealed class GroundPlateTests
         var scale = rings.Max(ring => ring.Width) / (2 * (answer.Spots.Max(spot => spot.Room).Millimetres + 6));
         var places = answer.Outline.SelectMany(ring => ring).ToArray();
         Assert.True((places.Max(place => place.X) - places.Min(place => place.X)).Millimetres * scale <= reader.Page.Width);
+    }
 
-        static double Number(XElement element, string name) => double.Parse((string)element.Attribute(name)!, System.Globalization.CultureInfo.InvariantCulture);
+    [Theory]
+    [InlineData(5)]
+    [InlineData(12)]
+    [InlineData(32)]
+    public void A_trunk_that_ground_is_looked_for_has_a_broken_ring_and_its_name_where_it_stands_now(int count)
+    {
+        var state = Plantings.Scattered(count, 3, hasFindings: false).State;
+        var trunk = state.Trunks[^1];
+        var reader = new PlateReader(GroundPlate.Draw(state, AnswerOf(state, trunk.Name), DrawingOptions.Default));
+
+        var ring = Assert.Single(reader.Of("gs-was"));
+        Assert.Equal(trunk.Trunk.Origin.Id, (string?)ring.Attribute("data-origin"));
+        var place = new PlateReader(PlanPlate.Draw(new DrawingSubject(state, []), DrawingOptions.Default)).Labels.Single(label => label.Text == trunk.Name).Box;
+        Assert.InRange(Number(ring, "cx"), place.Left - 60, place.Right + 60);
+        var label = Assert.Single(reader.Labels, label => label.Text == $"{trunk.Name}, now");
+        Assert.All(reader.Labels.Where(other => other.Text != label.Text), other => Assert.False(other.Box.Grown(-0.1).Overlaps(label.Box), other.Text));
+        Assert.Contains($"The broken ring is where {trunk.Name} stands now.", Told(reader), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_planned_trunk_is_marked_as_planned_and_one_more_trunk_has_no_place_yet()
+    {
+        var state = Plantings.SaltBank().State;
+        var reader = new PlateReader(GroundPlate.Draw(state, AnswerOf(state, "G"), DrawingOptions.Default));
+        Assert.Single(reader.Of("gs-was"));
+        Assert.Single(reader.Labels, label => label.Text == "G, planned");
+        Assert.Contains("The broken ring is where G is planned.", Told(reader), StringComparison.Ordinal);
+        Assert.Empty(new PlateReader(Draw(state, 12).Svg).Of("gs-was"));
+    }
+
+    [Fact]
+    public void Each_circle_and_strip_that_bounds_a_spot_is_told_below_the_plan_and_only_where_one_is_drawn()
+    {
+        var (circles, strips, without) = (0, 0, 0);
+        for (var seed = 1; seed <= 24; seed++)
+        {
+            var reader = new PlateReader(Draw(Plantings.Scattered(3 + (seed % 10), seed, hasFindings: false).State, 6 + seed).Svg);
+            var told = Told(reader);
+            var (circle, strip) = (reader.Of("gs-ring").Any(), reader.Of("gs-strip").Any());
+            Assert.Equal(circle, told.Contains("even gaps begin", StringComparison.Ordinal));
+            Assert.Equal(strip, told.Contains("thin broken lines", StringComparison.Ordinal));
+            circles += circle ? 1 : 0;
+            strips += strip ? 1 : 0;
+            without += circle || strip ? 0 : 1;
+        }
+
+        Assert.True(circles > 0 && strips > 0 && without > 0, $"{circles} plates with circles, {strips} with strips, {without} with neither");
+    }
+
+    private static string Told(PlateReader reader) => string.Join(' ', reader.Labels.Where(label => label.Class == "gs-remark").Select(label => label.Text));
+
+    private static double Number(XElement element, string name) => double.Parse((string)element.Attribute(name)!, System.Globalization.CultureInfo.InvariantCulture);
+
+    private static GroundAnswer AnswerOf(PlantingState state, string name)
+    {
+        var context = new CheckContext(state.Planting, state, new NoOrigins(), UnitSystem.Metric);
+        var answer = FreeGround.Find(context, new(null, null, name), cancellation: TestContext.Current.CancellationToken);
+        Assert.Null(answer.Obstacle);
+        return answer;
     }
 
     private static (GroundAnswer Answer, string Svg) Draw(PlantingState state, double diameter)

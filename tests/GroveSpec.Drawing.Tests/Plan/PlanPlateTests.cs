@@ -21,6 +21,28 @@ public sealed class PlanPlateTests
         Draw(new DrawingSubject(new Planting { Name = new("Three", Origin.Default), Trunks = [.. trunks] }.StateOn(null), []));
 
     [Fact]
+    public void The_line_to_the_tip_of_a_leaning_trunk_is_explained_where_one_is_drawn()
+    {
+        const string Told = "A line to a small open circle runs from the foot of a leaning trunk to its tip.";
+        Assert.Contains(Told, SmallPrint(new PlateReader(Draw(Plantings.SaltBank()))), StringComparison.Ordinal);
+        Assert.DoesNotContain(Told, SmallPrint(new PlateReader(Draw(Plantings.Trunk("A", 0, 0, 20, 200)))), StringComparison.Ordinal);
+    }
+
+    private static string SmallPrint(PlateReader reader) => string.Join(' ', reader.Labels.Where(label => label.Class == "gs-remark").Select(label => label.Text));
+
+    [Fact]
+    public void A_finding_is_told_whole_however_many_lines_it_takes()
+    {
+        var told = string.Join(' ', Enumerable.Range(1, 180).Select(word => $"word{word}"));
+        var subject = Plantings.SaltBank();
+        var svg = PlanPlate.Draw(subject with { Findings = [Plantings.Finding("touching", told, new Figure.Ring("A"))] }, DrawingOptions.Default);
+        var reader = new PlateReader(svg);
+        var lines = reader.Labels.Where(label => label.Class == "gs-key").ToArray();
+        Assert.Equal(told, string.Join(' ', lines.Select(line => line.Text)));
+        Assert.All(lines, line => Assert.True(reader.Page.Holds(line.Box)));
+    }
+
+    [Fact]
     public void The_same_planting_gives_the_same_bytes() => Assert.Equal(Draw(Plantings.SaltBank()), Draw(Plantings.SaltBank()));
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GroveSpec.Checks;
 using GroveSpec.Checks.Choosing;
 using GroveSpec.Drawing.Tests.Front;
@@ -37,6 +38,43 @@ public sealed class ThinPlateTests
             Assert.Equal(svg, ThinPlate.DrawAll(state, answer, DrawingOptions.Default));
         }
     }
+
+    [Theory]
+    [InlineData(5, 3, 1)]
+    [InlineData(12, 9, 1)]
+    [InlineData(24, 21, 1)]
+    [InlineData(24, 21, 12)]
+    [InlineData(24, 22, 40)]
+    [InlineData(32, 31, 6)]
+    public void No_sentence_is_cut_short_and_every_trunk_has_its_name_in_each_choice(int count, int keep, int nameLength)
+    {
+        var state = Plantings.Scattered(count, 11, nameLength, widthMm: 500, hasFindings: false).State;
+        var without = count > 24 ? state.Trunks.Take(count - 24).Select(trunk => trunk.Name).ToImmutableArray() : [];
+        keep -= without.Length;
+        var answer = Thinning.Choose(new CheckContext(state.Planting, state, new NoOrigins(), UnitSystem.Metric), new ThinningWish(keep, keep, [], without), cancellation: TestContext.Current.CancellationToken);
+        Assert.NotEmpty(answer.Suggestions);
+
+        var svg = ThinPlate.DrawAll(state, answer, DrawingOptions.Default);
+        NothingOverlaps(svg, $"{count} trunks");
+        var reader = new PlateReader(svg);
+        var names = reader.Labels.Where(label => label.Class is "gs-name" or "gs-name-gone").ToArray();
+        Assert.Equal(answer.Suggestions.Length * state.Trunks.Length, names.Length);
+        Assert.DoesNotContain(reader.Labels, label => label.Text.EndsWith('…') && !label.Class.StartsWith("gs-name", StringComparison.Ordinal));
+        foreach (var suggestion in answer.Suggestions)
+        {
+            Assert.Contains(suggestion.Why, Told(reader, "gs-key"), StringComparison.Ordinal);
+            Assert.Contains(ThinningWords.NearlyAsGood(suggestion), Told(reader, "gs-key"), StringComparison.Ordinal);
+            if (suggestion.Stand.Found > 0)
+            {
+                Assert.Contains(suggestion.Stand.Kinds, Told(reader, "gs-remark"), StringComparison.Ordinal);
+            }
+
+            var one = new PlateReader(ThinPlate.Draw(state, suggestion, DrawingOptions.Default));
+            Assert.Contains(suggestion.Why, Told(one, "gs-key"), StringComparison.Ordinal);
+        }
+    }
+
+    private static string Told(PlateReader reader, string cls) => string.Join(' ', reader.Labels.Where(label => label.Class == cls).Select(label => label.Text));
 
     [Fact]
     public void What_is_told_beside_the_picture_is_left_out_of_it()

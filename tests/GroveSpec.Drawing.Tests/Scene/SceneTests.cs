@@ -68,6 +68,41 @@ public sealed class SceneTests
     [InlineData("שקד", "\u2068שקד\u2069")]
     public void Only_names_that_may_run_leftward_are_isolated(string name, string expected) => Assert.Equal(expected, DrawnText.Isolated(name));
 
+    [Theory]
+    [InlineData("A and B 12 mm", "A and B 12 mm")]
+    [InlineData("木 12 mm", "木 12 mm")]
+    [InlineData("שקד, תמר 12 mm", "\u2068שקד\u2069, \u2068תמר\u2069 12 mm")]
+    [InlineData("Keep רימון7 and نخلة; take out A", "Keep \u2068רימון7\u2069 and \u2068نخلة\u2069; take out A")]
+    [InlineData("שקד's gap is 12 mm", "\u2068שקד\u2069's gap is 12 mm")]
+    [InlineData("the bank חורשה קטנה 12", "the bank \u2068חורשה קטנה\u2069 12")]
+    [InlineData("\u2068חורשה 12 קטנה\u2069, free ground for שקד", "\u2068חורשה 12 קטנה\u2069, free ground for \u2068שקד\u2069")]
+    [InlineData("a line ends in \u2068חורשה 12", "a line ends in \u2068חורשה 12\u2069")]
+    [InlineData("קטנה\u2069 it goes on", "\u2068קטנה\u2069 it goes on")]
+    public void What_runs_leftward_is_kept_to_itself_in_a_line(string line, string expected) => Assert.Equal(expected, DirectedText.Of(line));
+
+    [Fact]
+    public void A_directed_line_holds_the_same_words_and_closes_what_it_opens() => Gen.String[Gen.Frequency((3, Gen.Char['א', 'ת']), (3, Gen.Char['a', 'z']), (2, Gen.Const(' ')), (1, Gen.Char['0', '9']), (1, Gen.Char['\u2066', '\u2069']), (1, Gen.Char)), 0, 60].Sample(text =>
+    {
+        var clean = DrawnText.Clean(text);
+        var directed = DirectedText.Of(clean);
+        return Bare(directed) == Bare(clean) && directed == DirectedText.Of(directed)
+            && directed.Count(c => c is >= '\u2066' and <= '\u2068') == directed.Count(c => c == '\u2069');
+
+        static string Bare(string line) => string.Concat(line.Where(c => c is not (>= '\u2066' and <= '\u2069')));
+    });
+
+    [Fact]
+    public void Every_text_of_a_plate_keeps_leftward_names_to_themselves()
+    {
+        var svg = new SvgWriter();
+        svg.Text("gs-key", 1, 2, 13, "שקד 12 mm", title: "תמר 7");
+        svg.OpenGroup("gs-trunk", null, "אלון, 30 mm thick");
+        var written = svg.Finish();
+        Assert.Contains("\u2068שקד\u2069 12 mm", written, StringComparison.Ordinal);
+        Assert.Contains("\u2068תמר\u2069 7", written, StringComparison.Ordinal);
+        Assert.Contains("\u2068אלון\u2069, 30 mm thick", written, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Shortened_and_wrapped_text_fits() => Gen.Select(Gen.String[Gen.Char[' ', '\u017f'], 0, 200], Gen.Double[30, 400]).Sample((text, width) =>
     {

@@ -10,5 +10,7 @@ public sealed class FaceLibraryTests
     {
         Assert.Contains("SIL OPEN FONT LICENSE Version 1.1", FaceLibrary.Licence, StringComparison.OrdinalIgnoreCase);
         Assert.Contains("EB Garamond", FaceLibrary.Licence, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Frank Ruhl", FaceLibrary.Licence, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Noto Project", FaceLibrary.Licence, StringComparison.OrdinalIgnoreCase);
     }
 }
