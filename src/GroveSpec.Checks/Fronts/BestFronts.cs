@@ -43,11 +43,11 @@ public static class BestFronts
 
         var score = new FrontScore(context);
         var round = new FrontRound(score, cancellation);
-        var now = Look(context, score, round, context.Planting.Viewed?.From ?? Bearing.Front);
+        var now = Look(context, round, context.Planting.Viewed?.From ?? Bearing.Front);
         var fronts = new List<Front>();
         while (fronts.Count < MostSuggestions && round.Best(IsOther, now.From, cancellation) is { } step)
         {
-            fronts.Add(Look(context, score, round, FrontScore.BearingOf(step)));
+            fronts.Add(Look(context, round, FrontScore.BearingOf(step)));
         }
 
         return new FrontsAnswer
@@ -92,9 +92,9 @@ public static class BestFronts
         return new CheckContext(planting, context.State with { Planting = planting }, context.Origins, context.Units);
     }
 
-    private static Front Look(CheckContext context, FrontScore score, FrontRound round, Bearing from)
+    private static Front Look(CheckContext context, FrontRound round, Bearing from)
     {
-        var parts = score.At(from);
+        var parts = round.Of(from);
         return new Front
         {
             From = from,

@@ -19,6 +19,7 @@ internal sealed class FrontRound
     private readonly double[] scores = new double[FrontScore.Steps];
     private readonly int[] rising = [.. Enumerable.Range(0, FrontScore.Steps)];
     private readonly List<FoundRange> ranges = [];
+    private readonly FrontTurning turning;
 
     /// <summary>Looks all round.</summary>
     /// <param name="score">The score.</param>
@@ -40,9 +41,10 @@ internal sealed class FrontRound
             end = Math.Max(end, critical.To);
         }
 
+        turning = new(weights);
         for (var step = 0; step < FrontScore.Steps; step++)
         {
-            least[step] = weights[step] + FrontScore.Turning(weights[step], Beside(step, -2), Beside(step, -1), Beside(step, 1), Beside(step, 2));
+            least[step] = weights[step] + turning.At(step, weights[step]);
         }
 
         Array.Fill(scores, double.NaN);
@@ -52,6 +54,16 @@ internal sealed class FrontRound
 
     /// <summary>What is found, with a border wherever its weight changes.</summary>
     public ImmutableArray<FoundRange> Ranges { get; }
+
+    /// <summary>The score of any bearing.</summary>
+    /// <param name="from">The bearing at which the viewer stands; one between two steps is turned from the step nearest to it.</param>
+    /// <returns>Its parts.</returns>
+    public FrontScoreParts Of(Bearing from)
+    {
+        var found = score.Findings.At(from);
+        var (covered, sameness, narrowness) = score.Look(from);
+        return new(found, turning.At((int)Math.Round(from.Degrees * FrontScore.StepsOfADegree) % FrontScore.Steps, found), covered, sameness, narrowness);
+    }
 
     /// <summary>The score of a step.</summary>
     /// <param name="step">The step.</param>
@@ -167,8 +179,6 @@ internal sealed class FrontRound
 
         return joined.ToImmutable();
     }
-
-    private double Beside(int step, int degrees) => weights[(step + (degrees * FrontScore.StepsOfADegree) + FrontScore.Steps) % FrontScore.Steps];
 
     /// <summary>Nothing changes in here.</summary>
     private void Fill(double from, double to)

@@ -12,7 +12,6 @@ internal sealed class FrontScore
     /// <summary>How many those are all round.</summary>
     public const int Steps = 360 * StepsOfADegree;
 
-    private const double TurningWeight = 0.25;
     private const double CoveredWeight = 3;
     private const double SamenessWeight = 0.25;
     private const double NarrownessWeight = 2;
@@ -34,34 +33,6 @@ internal sealed class FrontScore
     /// <param name="step">The step, counted from the back clockwise; any number.</param>
     /// <returns>The bearing, within one turn.</returns>
     public static Bearing BearingOf(int step) => new(((step % Steps) + Steps) % Steps / (double)StepsOfADegree);
-
-    /// <summary>The score of a bearing.</summary>
-    /// <param name="from">The bearing at which the viewer stands.</param>
-    /// <returns>Its parts.</returns>
-    public FrontScoreParts At(Bearing from)
-    {
-        double Beside(double degrees) => Findings.At(new Bearing(Math.Round(from.Degrees + degrees, 9)));
-
-        var (twoLeft, left, right, twoRight) = (Beside(-2), Beside(-1), Beside(1), Beside(2));
-        var found = Findings.At(from);
-        var (covered, sameness, narrowness) = Look(from);
-        return new(found, Turning(found, twoLeft, left, right, twoRight), covered, sameness, narrowness);
-    }
-
-    /// <summary>What turning the pot a little adds.</summary>
-    /// <param name="found">What is found at a bearing.</param>
-    /// <param name="beside">What is found one and two degrees off to either side.</param>
-    /// <returns>A quarter of what each has more.</returns>
-    public static double Turning(double found, params ReadOnlySpan<double> beside)
-    {
-        var sum = 0.0;
-        foreach (var other in beside)
-        {
-            sum += TurningWeight * Math.Max(0, other - found);
-        }
-
-        return sum;
-    }
 
     /// <summary>How good the front is otherwise.</summary>
     /// <param name="from">The bearing that <see cref="Findings"/> was last asked of.</param>
