@@ -120,6 +120,12 @@ public static class SurveyWords
         told.AddRange(survey.Misplaced.Select(place => Misplaced(place, units)));
 
         told.AddRange(survey.Freedoms.Select(Free));
+        string[] loose = [.. Sought(survey).Where(trunk => trunk is { IsLoose: true, Kind: SurveyedPlaceKind.Found or SurveyedPlaceKind.InChosenAxes }).Select(trunk => trunk.Name)];
+        if (loose.Length > 0)
+        {
+            told.Add($"{Wording.Row(loose)} {(loose.Length == 1 ? "is" : "are")} held too loosely to be written: the trunks that {(loose.Length == 1 ? "it was" : "they were")} read to lie too nearly in one line with {(loose.Length == 1 ? "it" : "them")}, or the readings disagree too much. Read {(loose.Length == 1 ? "it" : "each")} to one more trunk that stands aside of those.");
+        }
+
         var free = survey.Freedoms.Select(freedom => freedom.Kind).ToHashSet();
         if (free.Contains(SurveyFreedomKind.Axes) && !survey.Trunks.Any(trunk => trunk.CanBeWritten) && survey.Trunks.Any(trunk => trunk.Kind == SurveyedPlaceKind.InChosenAxes))
         {

@@ -8,6 +8,9 @@ namespace GroveSpec.Craft.Survey;
 internal sealed class Surveyor
 {
     // In deviations that are assumed: by as much a reading disagrees with two places that the file names.
+    /// <summary>A place that may lie so many times as far off as a tape read by hand is right to is not written (our own choice).</summary>
+    private const double LooseInHands = 5;
+
     private const double Disagreeing = 4 * ReadingPrecision.AssumedMillimetres;
 
     private const int MostUnread = 20;
@@ -242,8 +245,10 @@ internal sealed class Surveyor
                     : other is not null ? SurveyedPlaceKind.OneOfTwo
                     : part.KnownCount < 2 ? SurveyedPlaceKind.InChosenAxes
                     : SurveyedPlaceKind.Found;
-                var canBeWritten = kind == SurveyedPlaceKind.Found || (kind == SurveyedPlaceKind.InChosenAxes && part.KnownCount == 0);
-                result[part.Trunks[index]] = new(trunks[part.Trunks[index]], kind, place, other, EllipseOf(solved, cofactors, index), canBeWritten);
+                var ellipse = EllipseOf(solved, cofactors, index);
+                var isLoose = ellipse.HalfLong.Millimetres > LooseInHands * network.Hand;
+                var canBeWritten = !isLoose && (kind == SurveyedPlaceKind.Found || (kind == SurveyedPlaceKind.InChosenAxes && part.KnownCount == 0));
+                result[part.Trunks[index]] = new(trunks[part.Trunks[index]], kind, place, other, ellipse, canBeWritten) { IsLoose = isLoose };
             }
 
             // The origin alone would only hold axes that nothing else stands in: with it written, the rest could not be any more.

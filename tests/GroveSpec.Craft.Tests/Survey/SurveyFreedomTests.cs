@@ -15,6 +15,24 @@ public sealed class SurveyFreedomTests
     }
 
     [Fact]
+    public void A_place_that_is_held_too_loosely_is_told_and_not_to_be_written()
+    {
+        // With the first reading left out, two are left to trunks on the line through it.
+        (double X, double Y)[] places = [(76.8, -72), (13.6, -0.3), (32.6, 49.5), (0, 0)];
+        var layout = new SurveyedLayout(places, 3);
+        foreach (var (trunk, read) in (ReadOnlySpan<(int, double)>)[(0, 19), (1, 120.5), (2, 67.2)])
+        {
+            layout.Read(3, trunk, read - Math.Sqrt((places[trunk].X * places[trunk].X) + (places[trunk].Y * places[trunk].Y)));
+        }
+
+        var loose = layout.Survey().Trunks[3];
+        Assert.Equal((SurveyedPlaceKind.Found, true, false), (loose.Kind, loose.IsLoose, loose.CanBeWritten));
+        Assert.True(loose.Ellipse!.Value.HalfLong > Length.FromMillimetres(10));
+        var firm = new SurveyedLayout([(-80, -40), (90, -30), (10, 80), (20, 10)], 3).Read(3, 0).Read(3, 1).Read(3, 2).Survey().Trunks[3];
+        Assert.Equal((SurveyedPlaceKind.Found, false, true), (firm.Kind, firm.IsLoose, firm.CanBeWritten));
+    }
+
+    [Fact]
     public void Without_a_known_place_axes_are_chosen_and_that_is_said()
     {
         var survey = new SurveyedLayout([(40, 60), (140, 60), (90, 10), (20, -40), (130, -50)], 0).ReadAllPairs().Survey();
