@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using GroveSpec.Checks.Moving;
+using GroveSpec.Craft.Containers;
 using GroveSpec.Craft.Moving;
 using GroveSpec.Craft.Views;
 using GroveSpec.Model;
+using GroveSpec.Model.Quantities;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Checks.Nudging;
@@ -12,16 +14,18 @@ internal static class NudgeMovables
 {
     /// <summary>The trunks that may be nudged: of a group those that are not fixed are moved, of a clump or raft they are bent.</summary>
     /// <param name="context">The planting.</param>
+    /// <param name="now">What the checks find now.</param>
     /// <param name="wish">How far.</param>
     /// <param name="remarks">Takes a sentence for those that stay.</param>
     /// <returns>The trunks.</returns>
-    public static List<Movable> Of(CheckContext context, NudgeWish wish, ImmutableArray<string>.Builder remarks)
+    public static List<Movable> Of(CheckContext context, ImmutableArray<Finding> now, NudgeWish wish, ImmutableArray<string>.Builder remarks)
     {
         var isGroup = context.Planting.EffectiveHabit == Habit.Group;
         var trunks = context.Standing.Trunks;
         var ties = TapeTies.Of(context);
+        var beyond = now.Where(finding => finding.Check.Name == "off-container").SelectMany(finding => finding.Trunks).ToHashSet(StringComparer.Ordinal);
         var movables = new List<Movable>();
-        var (byTape, withoutHeight, isFixed, torn) = (new List<string>(), new List<string>(), new List<string>(), new List<string>());
+        var (byTape, withoutHeight, isFixed, torn, outside) = (new List<string>(), new List<string>(), new List<string>(), new List<string>(), new List<string>());
         for (var place = 0; place < trunks.Length; place++)
         {
             var trunk = trunks[place];
@@ -36,6 +40,10 @@ internal static class NudgeMovables
             else if (isGroup && (trunk.Trunk.At is null || ties.Contains(trunk.Name)))
             {
                 byTape.Add(trunk.Name);
+            }
+            else if (isGroup && beyond.Contains(trunk.Name) && RimRoom.Of(context.Outline!, trunk) + wish.Reach < Length.Zero)
+            {
+                outside.Add(trunk.Name);
             }
             else if (isGroup)
             {
@@ -56,6 +64,11 @@ internal static class NudgeMovables
         if (torn.Count > 0)
         {
             remarks.Add($"{Wording.List(Wording.Sorted(torn), 12)} {(torn.Count == 1 ? "stays as it is, since its line" : "stay as they are, since their lines")} could not be read whole: put that right first.");
+        }
+
+        if (outside.Count > 0)
+        {
+            remarks.Add($"{Wording.List(Wording.Sorted(outside), 12)} {(outside.Count == 1 ? "stays where it is, since it stands" : "stay where they are, since they stand")} farther outside the container than {LengthWording.Say(wish.Reach, context.Units)}, which no move within reach can mend: measure the place again, or write the container as it is.");
         }
 
         if (byTape.Count > 0)

@@ -52,7 +52,7 @@ public static class Nudging
         var remarks = ImmutableArray.CreateBuilder<string>();
         var fresh = new CheckContext(context.Planting, context.State, context.Origins, context.Units);
         var now = Composition(fresh);
-        var movables = NudgeMovables.Of(context, wish, remarks);
+        var movables = NudgeMovables.Of(context, now, wish, remarks);
         if (Obstacle(context, now, movables) is { } obstacle)
         {
             return new NudgeAnswer { Obstacle = obstacle, Now = now, Remarks = remarks.ToImmutable() };
