@@ -24,6 +24,15 @@ public sealed class GroundCommandTests : PlantingCommandTests
     private protected override string[][] Questions => [["--diameter", "14 mm", "--height", "17cm"], ["--of=A"]];
 
     [Fact]
+    public void Where_free_ground_is_too_narrow_to_be_set_by_hand_the_spots_are_told_as_the_least_bad()
+    {
+        Work.Write("sliver.grove", "planting \"Rnd\"\nhabit group\ncontainer round 400 x 40 mm\nviewed from 180 deg, at 1600 mm, eye 150 mm, near\ntrunk A at -122, 51 mm diameter 49.3 mm height 627 mm\ntrunk B at -22, -135 mm diameter 41.1 mm height 370 mm lean 2 deg toward 266 deg\ntrunk C at 147, 79 mm diameter 25 mm height 357 mm\ntrunk D at -77, 17 mm diameter 18.4 mm height 263 mm\ntrunk E at -80, -128 mm diameter 16.5 mm height 223 mm\n");
+        var answer = Work.Run("ground", "sliver.grove", "--diameter", "23mm", "--height", "241mm", "--write");
+        Assert.Contains("No place there is wide enough to be set by hand, so these are the least bad spots:", Flowing(answer.Output), StringComparison.Ordinal);
+        Assert.Contains("nothing was written, since no free ground is wide enough to be set by hand.", answer.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_best_spot_is_written_and_nothing_else_is_touched()
     {
         var before = Work.Run("check", "a.grove", "--json").Output;

@@ -26,6 +26,9 @@ public sealed record GroundAnswer
     /// <summary>The outline of the free ground: closed lines with free ground at their left; empty where there is none.</summary>
     public ImmutableArray<ImmutableArray<PlanPoint>> Outline { get; init; } = [];
 
+    /// <summary>Whether ground is free, but none of the spots lies in it, since it is too narrow.</summary>
+    public bool IsTooNarrow => !Outline.IsEmpty && Spots is [{ Raises.IsEmpty: false }, ..];
+
     /// <summary>In how many pieces of a square centimetre or more it lies.</summary>
     public int Pieces => Outline.Count(ring => GroundOutline.TwiceAreaOf(ring) >= 200);
 

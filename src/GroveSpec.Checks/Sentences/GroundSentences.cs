@@ -29,7 +29,7 @@ public static class GroundSentences
 
         var whole = answer.WholeArea is > 0 and var area ? $", {LengthWording.Say(100 * answer.FreeArea / area, answer.FreeArea / area < 0.0995 ? 1 : 0)} % of the soil" : $", within {LengthWording.Say(answer.Reach!.Value, units)} of what stands, as far as neighbours reach";
         var pieces = answer.Pieces;
-        return $"For {about}, {Area(answer.FreeArea, units)} are free{whole}, {(pieces == 0 ? "in slivers" : pieces == 1 ? "in one piece" : $"in {pieces} pieces")}: there it raises nothing that is not found {(answer.IsOneMore ? "now" : "without it")}.";
+        return $"For {about}, {Area(answer.FreeArea, units)} are free{whole}, {(pieces == 0 ? "in slivers" : pieces == 1 ? "in one piece" : $"in {pieces} pieces")}: there it raises nothing that is not found {(answer.IsOneMore ? "now" : "without it")}.{(answer.IsTooNarrow ? " No place there is wide enough to be set by hand, so these are the least bad spots:" : "")}";
     }
 
     /// <summary>How much ground is free and for what, and which checks take the rest.</summary>

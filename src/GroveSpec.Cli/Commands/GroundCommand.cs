@@ -88,7 +88,7 @@ internal sealed class GroundCommand : PlantingCommand<GroundAnswer>
     /// <inheritdoc/>
     protected override (ImmutableArray<TextEdit> Edits, ImmutableArray<string> Told) Writing(Assessment planting, GroundAnswer answer) =>
         answer.Obstacle is not null || answer.Spots.IsEmpty || !answer.Spots[0].Raises.IsEmpty || answer.Spots[0].Edits.IsEmpty
-            ? ([], [$"nothing was written{(answer.Obstacle is null && answer.Outline.IsEmpty ? ", since no ground is free" : "")}"])
+            ? ([], [$"nothing was written{(answer.Obstacle is null && answer.Outline.IsEmpty ? ", since no ground is free" : answer.IsTooNarrow ? ", since no free ground is wide enough to be set by hand" : "")}"])
             : (answer.Spots[0].Edits, [$"{HarmlessText.OneLine(answer.Trunk!.Name)} was written at the best spot"]);
 
     /// <inheritdoc/>
