@@ -21,6 +21,37 @@ public sealed class NudgeCommandTests : PlantingCommandTests
     }
 
     [Fact]
+    public void A_file_that_is_written_is_judged_as_it_then_is()
+    {
+        Work.Write("rim.grove", "planting \"Rim\"\nhabit group\ncontainer oval 400 x 300 x 40 mm\nviewed from 180 deg, at 1000 mm, eye 160 mm\ntrunk A at 190, 20 mm diameter 30 mm height 300 mm\ntrunk B at 0, -2 mm diameter 20 mm height 220 mm\ntrunk C at -110, 58 mm diameter 12 mm height 150 mm\n");
+        Assert.Equal(ExitStatus.Findings, Work.Run("nudge", "rim.grove").Status);
+        var answer = Work.Run("nudge", "rim.grove", "--write");
+        Assert.Equal((ExitStatus.Good, "rim.grove: the move of A was written.\n"), (answer.Status, answer.Errors));
+        Assert.Equal(ExitStatus.Good, Work.Run("check", "rim.grove").Status);
+    }
+
+    [Fact]
+    public void A_trunk_farther_outside_the_container_than_it_may_be_moved_is_left_to_be_measured()
+    {
+        Work.Write("far.grove", Row.Replace("at 110, 30 mm", "at 600, 30 mm", StringComparison.Ordinal));
+        var told = Flowing(Work.Run("nudge", "far.grove").Output);
+        Assert.Contains("C stays where it is, since it stands farther outside the container than 60 mm, which no move within reach can mend: measure the place again, or write the container as it is.", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("Move C", told, StringComparison.Ordinal);
+        Work.Write("muted.grove", Row.Replace("at 110, 30 mm", "at 600, 30 mm", StringComparison.Ordinal) + "mute off-container because \"the slab is larger\"\n");
+        Assert.DoesNotContain("C stays", Flowing(Work.Run("nudge", "muted.grove").Output), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_picture_s_name_does_not_become_a_folder_for_several()
+    {
+        Work.Write("b.grove", Row);
+        var answer = Work.Run("nudge", "a.grove", "b.grove", "--picture", "moves.svg");
+        Assert.Equal(ExitStatus.Usage, answer.Status);
+        Assert.Contains("moves.svg is the name of one picture, and there are 2 plantings; name a folder for them.", answer.Errors, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Good, Work.Run("nudge", "a.grove", "b.grove", "--picture", "moves").Status);
+    }
+
+    [Fact]
     public void The_move_is_told_as_an_order_with_what_it_comes_to()
     {
         var told = Flowing(Work.Run("nudge", "a.grove").Output);

@@ -77,9 +77,11 @@ internal abstract class PlantingCommand<TAnswer> : GroveCommand
                 var answer = Guard.Run(file.Name, $"{Doing} it", () => find(assessment));
                 answers.Add((assessment, answer));
                 beside.Write(file, run, ObstacleTo(answer), () => Draw(assessment, answer, new DrawingOptions { Units = measures }));
-                if (isWriting)
+                if (isWriting && Write(file, assessment, answer, run, terminal))
                 {
-                    Write(file, assessment, answer, run, terminal);
+                    // What was mended is not found any more, so the file is judged as it is now.
+                    var anew = new PlantingReading(terminal, day, measures);
+                    return run.Judge(anew.Read(file).Findings, anew.Sources, parsed.GetValue(strict));
                 }
             }
 
@@ -182,7 +184,7 @@ internal abstract class PlantingCommand<TAnswer> : GroveCommand
         RefuseToWrite(day);
     }
 
-    private void Write(InputFile file, Assessment planting, TAnswer answer, FileRun run, Terminal terminal)
+    private bool Write(InputFile file, Assessment planting, TAnswer answer, FileRun run, Terminal terminal)
     {
         var (edits, told) = Guard.Run(file.Name, "making what is written", () => Writing(planting, answer));
         if (!edits.IsEmpty)
@@ -194,5 +196,7 @@ internal abstract class PlantingCommand<TAnswer> : GroveCommand
         {
             run.Tell($"{file.Name}: {one}.");
         }
+
+        return !edits.IsEmpty;
     }
 }

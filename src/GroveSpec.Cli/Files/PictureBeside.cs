@@ -43,6 +43,11 @@ internal sealed class PictureBeside
             throw new UsageException("--picture - writes one drawing to standard output, and nothing else then does. Name a file or a folder for --picture.");
         }
 
+        if (written is not (null or InputFile.StandardInput) && search.Files.Count > 1 && Path.GetExtension(written).ToLowerInvariant() is ".svg" or ".png" or ".pdf" && !Directory.Exists(Path.GetFullPath(written, terminal.Folder)))
+        {
+            throw new UsageException($"{HarmlessText.OneLine(written)} is the name of one picture, and there are {search.Files.Count} plantings; name a folder for them.");
+        }
+
         Delivery.RefuseSame([report, written], search.Files, terminal);
         var folder = written is not (null or InputFile.StandardInput) && OutputFolder.IsMeant(written, terminal.Folder, search.Files.Count) ? new OutputFolder(written, search.Files, terminal) : null;
         return new(written, subject, form, folder, search, terminal);
