@@ -2,12 +2,15 @@ namespace GroveSpec.Checks.Fronts;
 
 /// <summary>
 /// What more is found where the pot stands a little off: the mean over all hundredths of a degree within two degrees to either
-/// side. So a front loses the more, the nearer it lies to where more is found, and the further that reaches.
+/// side, each counted the less the farther off it is, in a straight line down to nothing. So a front loses the more, the nearer it lies
+/// to where more is found, and the farther that reaches.
 /// </summary>
 internal sealed class FrontTurning
 {
     private const int Reach = 2 * FrontScore.StepsOfADegree;
-    private const int Places = (2 * Reach) + 1;
+
+    /// <summary>The sum of what the places count, from 1 for the farthest to Reach + 1 for the front's own and down to 1 again.</summary>
+    private const double Whole = (Reach + 1.0) * (Reach + 1);
 
     private readonly List<(int First, int End, double Weight)> runs = [];
 
@@ -33,18 +36,26 @@ internal sealed class FrontTurning
     /// <summary>What turning the pot a little adds.</summary>
     /// <param name="step">The step that it is turned from, from 0 to below <see cref="FrontScore.Steps"/>.</param>
     /// <param name="found">The weight of what is found there.</param>
-    /// <returns>The mean of what is more, not below zero.</returns>
+    /// <returns>The mean, not below zero.</returns>
     public double At(int step, double found)
     {
         var (first, end) = (step - Reach, step + Reach + 1);
         var sum = 0.0;
         for (var run = RunOf(first); run < runs.Count && runs[run].First < end; run++)
         {
-            var steps = Math.Min(end, runs[run].End) - Math.Max(first, runs[run].First);
-            sum += steps * Math.Max(0, runs[run].Weight - found);
+            var share = CountBefore(Math.Min(end, runs[run].End) - step) - CountBefore(Math.Max(first, runs[run].First) - step);
+            sum += share * Math.Max(0, runs[run].Weight - found);
         }
 
-        return sum / Places;
+        return sum / Whole;
+    }
+
+    /// <summary>What all places count that lie before one, by its steps from the front, from -Reach to Reach + 1.</summary>
+    private static long CountBefore(int place)
+    {
+        // 1 + 2 + … up to the front, and from there what is left of the whole.
+        long far = place <= 0 ? Reach + 1 + place : Reach + 1 - place;
+        return place <= 0 ? far * (far - 1) / 2 : (long)Whole - (far * (far + 1) / 2);
     }
 
     private int RunOf(int step)

@@ -33,7 +33,7 @@ public sealed class BestFrontsTests
                 var turning = 0.0;
                 for (var beside = -200; beside <= 200; beside++)
                 {
-                    turning += Math.Max(0, found[(step + beside + FrontScore.Steps) % FrontScore.Steps] - found[step]) / 401;
+                    turning += Math.Max(0, found[(step + beside + FrontScore.Steps) % FrontScore.Steps] - found[step]) * (201 - Math.Abs(beside)) / (201.0 * 201);
                 }
 
                 Assert.True(found[step] + turning + rest[step] > best.Parts.Score - 1e-9, $"seed {seed}: {FrontScore.BearingOf(step)} beats {best.From}");
