@@ -8,10 +8,10 @@ namespace GroveSpec.Craft.Survey;
 internal sealed class Surveyor
 {
     // In deviations that are assumed: by as much a reading disagrees with two places that the file names.
+    private const double Disagreeing = 4 * ReadingPrecision.AssumedMillimetres;
+
     /// <summary>A place that may lie so many times as far off as a tape read by hand is right to is not written (our own choice).</summary>
     private const double LooseInHands = 5;
-
-    private const double Disagreeing = 4 * ReadingPrecision.AssumedMillimetres;
 
     private const int MostUnread = 20;
 
