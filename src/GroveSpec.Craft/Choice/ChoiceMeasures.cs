@@ -139,8 +139,9 @@ public sealed class ChoiceMeasures
             opposed.Add((((trunk.X - middle.X) * x) + ((trunk.Y - middle.Y) * y)) / moment * trunk.Area);
         }
 
-        // A hair less, since another order of the same sum may round another way.
-        return Math.Clamp((moment + opposed.Sum) / ((area + (missing * heaviest)) * reach), 0, 1) * (1 - 1e-9);
+        // A hair less, since another order of the same sum may round another way; less by a number and not by a part of itself,
+        // because where wood stands against as much wood, what is left of a sum is nothing but its rounding.
+        return Math.Max(0, Math.Min(1, (moment + opposed.Sum) / ((area + (missing * heaviest)) * reach)) - 1e-9);
     }
 
     private (double X, double Y) Centre(uint kept)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Numerics;
 using CsCheck;
 using GroveSpec.Craft.Choice;
@@ -79,6 +80,18 @@ public sealed class ChoiceMeasuresTests
         var measures = Measure(trunks, Round(200)).Measures;
         Assert.Equal(((3600.0 * 60) - (100 * 90)) / 3700 / 100, measures.LeastImbalance(0b001, 0b111, 2), 1e-6);
         Assert.Equal(0, measures.LeastImbalance(0b000, 0b111, 2), 1e-9);
+    }
+
+    [Fact]
+    public void Where_a_choice_is_balanced_to_its_last_digit_the_bound_does_not_stand_above_it_by_rounding()
+    {
+        // The set that a random run found: each order of the sum leaves another last digit.
+        ImmutableArray<(int X, int Y, int Diameter)> places = [(-58, 21, 0), (16, 30, 0), (-63, -47, 0), (-78, -44, 39), (-20, -4, 0)];
+        var measures = Measure(TestStand.Of([.. places.Select(place => new TrunkSection(PlanPoint.FromMillimetres(place.X, place.Y), Length.FromMillimetres(place.Diameter)))]), null).Measures;
+        Assert.All(Enumerable.Range(1, 31), choice => Assert.All(Enumerable.Range(0, 32).Where(kept => (kept & ~choice) == 0), kept =>
+            Assert.True(
+                measures.LeastImbalance((uint)kept, 0b11111, BitOperations.PopCount((uint)choice)) <= measures.Imbalance((uint)choice),
+                $"choice {choice} where {kept} stand in any case")));
     }
 
     private static ContainerOutline? Round(double diameter) =>
