@@ -50,7 +50,7 @@ internal sealed class ViewStrips
         var strip = FirstFrom(least);
         var upTo = strip > 0 ? Math.Max(least, strips[strip - 1].Right) : least;
         var start = upTo;
-        for (; strip < strips.Length && strips[strip].Right < most; strip++)
+        for (; strip < strips.Length && strips[strip].Right <= most; strip++)
         {
             (shares ??= []).Add((upTo + strips[strip].Left) / 2);
             shares.Add((strips[strip].Left + strips[strip].Right) / 2);
@@ -82,13 +82,14 @@ internal sealed class ViewStrips
         return shares;
     }
 
+    /// <summary>A strip that begins where the way begins lies within it, since the borders of a strip are no part of it.</summary>
     private int FirstFrom(double least)
     {
         var (low, high) = (0, strips.Length);
         while (low < high)
         {
             var middle = (low + high) / 2;
-            (low, high) = strips[middle].Left > least ? (low, middle) : (middle + 1, high);
+            (low, high) = strips[middle].Left >= least ? (low, middle) : (middle + 1, high);
         }
 
         return low;

@@ -30,6 +30,17 @@ public sealed class ViewStripsTests
         Assert.Equal(forward, back.Select(share => 1 - share).Reverse(), (one, other) => Math.Abs(one - other) < 1e-9);
     }
 
+    [Theory]
+    [InlineData(0, 15)]
+    [InlineData(15, 0)]
+    public void A_strip_that_begins_where_the_way_begins_or_ends_lies_within_it(double from, double to)
+    {
+        // Feet at 0, 41 and 80, limit a fifth: from 0 on, where a foot stands, the gap to 41 is like the next, up to 41 - 39 · 0.8.
+        double[] places = [.. new ViewStrips([0, 41, 80], 20).Between(from, to).Select(share => from + (share * (to - from)))];
+        Assert.Contains(places, place => place is > 0 and < 41 - (39 * 0.8));
+        Assert.Contains(places, place => place is > 41 - (39 * 0.8) and < 15);
+    }
+
     [Fact]
     public void On_the_way_it_changes_as_often_as_is_told_whether_gaps_are_even() =>
         Gen.Select(Gen.Double[-100, 100].Array[0, 8], Gen.Double[0.5, 30], Gen.Double[-120, 120], Gen.Double[0.1, 20]).Sample((feet, percent, from, way) =>
