@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Text;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 
 namespace GroveSpec.Cli.Tests;
 
@@ -139,6 +140,50 @@ public sealed class SurveyCommandTests : PlantingCommandTests
         Assert.Equal("left out", (string)Json("a.grove")["readings"]![1]!["is"]!);
         Work.Run("survey", "a.grove", "--write");
         Assert.Matches("trunk D   at -(30(\\.\\d+)?|29\\.9\\d*), (20(\\.\\d+)?|19\\.9\\d*) mm", Work.Read("a.grove"));
+    }
+
+    [Fact]
+    public void Gaps_that_are_written_as_distances_between_centres_are_told_as_that_and_nothing_is_written()
+    {
+        // T at (30, 80) and U at (-40, -60): what lies between the bark of each two, to a tenth of a millimetre.
+        var text = Head + """
+            trunk A at -100, 0 mm diameter 20 mm
+            trunk B at 100, 0 mm diameter 24 mm
+            trunk C at 0, -120 mm diameter 16 mm
+            trunk T diameter 18 mm
+            trunk U diameter 14 mm
+            tape T to A 133.6 mm
+            tape T to B 85.3 mm
+            tape T to C 185.2 mm
+            tape U to A 67.9 mm
+            tape U to B 133.3 mm
+            tape U to C 57.1 mm
+            tape T to U 140.5 mm
+
+            """;
+        Work.Write("a.grove", text);
+        var answer = Work.Run("survey", "a.grove", "--write");
+        Assert.Contains(
+            "All readings would fit, the worst to 0.0 mm, had they been read between bark. Where they were, write \"between bark\" behind each; until that is sure no place is written.",
+            Flowing(answer.Output),
+            StringComparison.Ordinal);
+        Assert.Contains("no place was written", answer.Errors, StringComparison.Ordinal);
+        Assert.Equal(text, Work.Read("a.grove"));
+        Assert.True((bool)Json("a.grove")["fitsOtherwise"]!["betweenBark"]!);
+
+        Work.Write("b.grove", Regex.Replace(text, "(tape .* mm)", "$1 between bark"));
+        Assert.Contains("All readings fit", Flowing(Work.Run("survey", "b.grove").Output), StringComparison.Ordinal);
+        Assert.Null(Json("b.grove")["fitsOtherwise"]);
+    }
+
+    [Fact]
+    public void A_reading_left_out_is_held_against_both_places_that_the_others_leave()
+    {
+        Work.Write("a.grove", Head + "trunk A at -100, 0 mm\ntrunk B at 100, 0 mm\ntrunk C at 0, -300 mm\ntrunk T\ntape T to A 152.6 mm\ntape T to B 106.3 mm\ntape T to C 38.1 mm\n");
+        var told = Flowing(Work.Run("survey", "a.grove").Output);
+        Assert.Matches("T to C reads 38\\.1 mm, but of the two places that the others leave the one makes it (222\\.1|381\\.1) mm and the other (222\\.1|381\\.1) mm: it fits neither, and was left out\\. It should be 10 times as long: see whether its unit is the one on the tape\\.", told);
+        var reading = Json("a.grove")["readings"]![2]!;
+        Assert.Equal([222.1, 381.1], new[] { (double)reading["fitted"]!, (double)reading["otherFitted"]! }.Order(), (one, other) => Math.Abs(one - other) < 0.1);
     }
 
     [Fact]

@@ -55,6 +55,9 @@ internal sealed class Misfit : IRule
 
     private static Length MisfitOf(CheckContext context, FittedReading one) => context.Planting.Tapes[one.Reading].Distance - one.Fitted;
 
+    private static string SlipOf(CheckContext context, FittedReading one) =>
+        UnitSlip.Hint(context.Planting.Tapes[one.Reading].Distance, one.OtherFitted is { } other ? [one.Fitted, other] : [one.Fitted]);
+
     /// <summary>Several that disagree with the place of one trunk are one fact: that trunk was moved, or its place is a slip. What a file accepts by itself stays by itself.</summary>
     private List<Finding> AgainstPlaces(CheckContext context, List<FittedReading> off, double limit)
     {
@@ -88,7 +91,7 @@ internal sealed class Misfit : IRule
         return Told(
             context,
             [one],
-            $"{from} to {to} reads {Said(context, one)}, but by the places of both in this file it is {Fine(one.Fitted, context)}: {Amount(context, one)}. Measure it again, and mend the reading or the place that is wrong.",
+            $"{from} to {to} reads {Said(context, one)}, but by the places of both in this file it is {Fine(one.Fitted, context)}: {Amount(context, one)}. Measure it again, and mend the reading or the place that is wrong.{SlipOf(context, one)}",
             limit,
             Ends(context, one));
     }
@@ -111,7 +114,7 @@ internal sealed class Misfit : IRule
         return Told(
             context,
             [one],
-            $"{from} to {to} reads {Said(context, one)}, but the other readings make it {Fine(one.Fitted, context)}: {Amount(context, one)}. Measure it again.",
+            $"{from} to {to} reads {Said(context, one)}, but {(one.OtherFitted is { } other ? $"of the two places that the other readings leave the one makes it {Fine(one.Fitted, context)} and the other {Fine(other, context)}" : $"the other readings make it {Fine(one.Fitted, context)}: {Amount(context, one)}")}. Measure it again.{SlipOf(context, one)}",
             limit,
             Ends(context, one));
     }

@@ -92,7 +92,7 @@ public static class SurveyWords
         return survey.Trunks.Where(trunk => trunk.Kind != SurveyedPlaceKind.Known);
     }
 
-    /// <summary>All that is said of a survey beside its places: what hinders it, readings that do not fit, what is free, how good the readings are, and the one to take next.</summary>
+    /// <summary>All that is said of a survey beside its places: what would explain it, what hinders it, readings that do not fit, what is free, how good the readings are, and the one to take next.</summary>
     /// <param name="survey">The survey.</param>
     /// <param name="units">The units to speak in.</param>
     /// <returns>Sentences in the order in which they are told; empty where nothing was sought and nothing read.</returns>
@@ -100,6 +100,11 @@ public static class SurveyWords
     {
         ArgumentNullException.ThrowIfNull(survey);
         var told = ImmutableArray.CreateBuilder<string>();
+        if (survey.FitsOtherwise is { } otherwise)
+        {
+            told.Add(Otherwise(otherwise, units));
+        }
+
         if (survey.IsUnsettled)
         {
             told.Add(Disagreement(survey, units));
@@ -127,7 +132,7 @@ public static class SurveyWords
         }
 
         var free = survey.Freedoms.Select(freedom => freedom.Kind).ToHashSet();
-        if (free.Contains(SurveyFreedomKind.Axes) && !survey.Trunks.Any(trunk => trunk.CanBeWritten) && survey.Trunks.Any(trunk => trunk.Kind == SurveyedPlaceKind.InChosenAxes))
+        if (free.Contains(SurveyFreedomKind.Axes) && survey.FitsOtherwise is null && !survey.Trunks.Any(trunk => trunk.CanBeWritten) && survey.Trunks.Any(trunk => trunk.Kind == SurveyedPlaceKind.InChosenAxes))
         {
             told.Add("Of the places in chosen axes only the origin is sure, and with it alone the rest could not be written later: nothing is written.");
         }
@@ -209,12 +214,14 @@ public static class SurveyWords
         var name = $"{judged.Reading.From} to {judged.Reading.To}";
         switch (judged.Kind)
         {
+            case SurveyedReadingKind.LeftOut when judged is { Fitted: { } fitted, OtherFitted: { } other }:
+                return $"{name} reads {Fine(judged.Reading.Distance, units)}, but of the two places that the others leave the one makes it {Fine(fitted, units)} and the other {Fine(other, units)}: it fits neither, and was left out.{UnitSlip.Hint(judged.Reading.Distance, [fitted, other])}";
             case SurveyedReadingKind.LeftOut when judged.Fitted is { } fitted:
-                return $"{name} reads {Fine(judged.Reading.Distance, units)}, but the others make it {Fine(fitted, units)}: it is {Fine(Absolute(judged.Misfit!.Value), units)} too {(judged.Misfit > Length.Zero ? "long" : "short")}, and was left out.";
+                return $"{name} reads {Fine(judged.Reading.Distance, units)}, but the others make it {Fine(fitted, units)}: it is {Fine(Absolute(judged.Misfit!.Value), units)} too {(judged.Misfit > Length.Zero ? "long" : "short")}, and was left out.{UnitSlip.Hint(judged.Reading.Distance, [fitted])}";
             case SurveyedReadingKind.LeftOut:
                 return $"{name} reads {Fine(judged.Reading.Distance, units)}, which does not fit the others, and was left out.";
             case SurveyedReadingKind.AgainstPlaces:
-                return $"{name} reads {Fine(judged.Reading.Distance, units)}, but by the places in the file it is {Fine(judged.Fitted!.Value, units)}: the reading or one of the two places is wrong.";
+                return $"{name} reads {Fine(judged.Reading.Distance, units)}, but by the places in the file it is {Fine(judged.Fitted!.Value, units)}: the reading or one of the two places is wrong.{UnitSlip.Hint(judged.Reading.Distance, [judged.Fitted.Value])}";
             case SurveyedReadingKind.Unusable when judged.Reading.From == judged.Reading.To:
                 return $"{name} is from a trunk to itself, and says nothing.";
             case SurveyedReadingKind.Unusable when judged.Reading.IsBetweenBark:
@@ -250,6 +257,17 @@ public static class SurveyWords
             : known > hand ? $": with the best places found they are off by {Fine(known, units)} on the whole, where a tape read by hand is right to {Fine(hand, units)}"
             : ": with the best places found several are off by more than chance gives";
         return $"The readings do not agree with each other{much}, and it cannot be told which of them are off. Read the trunks whose place is doubtful again, each to one or two more that stand well apart; where many are surveyed, survey fewer at first, or give more of them an \"at\".";
+    }
+
+    /// <summary>That all readings would fit, had they been read the other way.</summary>
+    /// <param name="otherwise">How.</param>
+    /// <param name="units">The units to speak in.</param>
+    /// <returns>Sentences.</returns>
+    public static string Otherwise(ReadOtherwise otherwise, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(otherwise);
+        var (how, what) = otherwise.IsBetweenBark ? ("between bark", "write \"between bark\" behind each") : ("from centre to centre", "take \"between bark\" out of each");
+        return $"All readings would fit, the worst to {Fine(otherwise.Worst, units)}, had they been read {how}. Where they were, {what}; until that is sure no place is written.";
     }
 
     /// <summary>How many of several readings are off.</summary>

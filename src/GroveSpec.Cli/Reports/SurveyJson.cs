@@ -38,6 +38,7 @@ internal static class SurveyJson
             json.WriteNumber("read", judged.Reading.Distance.Millimetres);
             json.WriteBoolean("betweenBark", judged.Reading.IsBetweenBark);
             WriteNumber(json, "fitted", judged.Fitted);
+            WriteNumber(json, "otherFitted", judged.OtherFitted);
             WriteNumber(json, "misfit", judged.Misfit);
             json.WriteString("is", SurveyWords.Word(judged.Kind));
             json.WriteEndObject();
@@ -74,6 +75,18 @@ internal static class SurveyJson
         json.WriteBoolean("unsettled", survey.IsUnsettled);
         WriteNumber(json, "disagreement", survey.Disagreement);
         json.WriteBoolean("tooLarge", survey.IsTooLarge);
+        if (survey.FitsOtherwise is { } otherwise)
+        {
+            json.WriteStartObject("fitsOtherwise");
+            json.WriteBoolean("betweenBark", otherwise.IsBetweenBark);
+            json.WriteNumber("worst", otherwise.Worst.Millimetres);
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteNull("fitsOtherwise");
+        }
+
         json.WriteEndObject();
     }
 

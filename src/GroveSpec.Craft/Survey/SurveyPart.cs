@@ -3,6 +3,9 @@ namespace GroveSpec.Craft.Survey;
 /// <summary>Trunks that hang together by readings, solved, with the readings that do not fit set apart.</summary>
 internal sealed class SurveyPart
 {
+    // Places at which a reading would be nearer alike than this, in millimetres, are the same for it.
+    private const double Alike = 0.05;
+
     // A better shape that is found again and again is enough.
     private const int MostShapes = 5;
 
@@ -92,6 +95,24 @@ internal sealed class SurveyPart
 
     /// <summary>Which trunks' places depend on which reading is off.</summary>
     public bool[] IsDoubtful => field ??= IsUnsettled ? Disagreeing() : Doubts();
+
+    /// <summary>How far two trunks are apart if they stand at the other of the two places that readings leave them.</summary>
+    /// <param name="from">One of the trunks.</param>
+    /// <param name="to">The other.</param>
+    /// <returns>In millimetres; null where neither has another place, or they are as far apart there.</returns>
+    public double? OtherDistance(int from, int to)
+    {
+        if (OtherPlaces[from] is null && OtherPlaces[to] is null)
+        {
+            return null;
+        }
+
+        var ((fromX, fromY), (toX, toY)) = (OtherPlaces[from] ?? At(from), OtherPlaces[to] ?? At(to));
+        var other = Math.Sqrt(((toX - fromX) * (toX - fromX)) + ((toY - fromY) * (toY - fromY)));
+        return Math.Abs(other - SurveyNetwork.Distance(Solved.Places, from, to)) > Alike ? other : null;
+
+        (double X, double Y) At(int trunk) => (Solved.Places[2 * trunk], Solved.Places[(2 * trunk) + 1]);
+    }
 
     /// <summary>Solves one.</summary>
     /// <param name="trunks">The trunks' numbers in the planting.</param>

@@ -105,7 +105,10 @@ internal sealed class Surveyor
             Unsettled = [.. parts.Where(part => part.IsUnsettled).Select(part => part.Solved.Network.Readings.Select(reading => reading.Source).ToImmutableArray())],
         };
 
-        IEnumerable<FittedReading> LeftOut(SurveyPart part) => part.LeftOut.Select(reading => AsRead(reading, SurveyNetwork.Distance(part.Solved.Places, reading.From, reading.To)));
+        IEnumerable<FittedReading> LeftOut(SurveyPart part) => part.LeftOut.Select(reading => AsRead(reading, SurveyNetwork.Distance(part.Solved.Places, reading.From, reading.To)) with
+        {
+            OtherFitted = part.OtherDistance(reading.From, reading.To) is { } other ? AsRead(reading, other).Fitted : null,
+        });
 
         // What was added to come from bark to centre is taken off again.
         FittedReading AsRead(NetworkReading reading, double between)
@@ -273,28 +276,30 @@ internal sealed class Surveyor
 
     private ImmutableArray<SurveyedReading> Judged(ImmutableArray<SurveyedTrunk> surveyed)
     {
-        var leftOut = parts.SelectMany(part => part.LeftOut).Select(reading => reading.Source).ToHashSet();
+        var leftOut = parts.SelectMany(part => part.LeftOut.Select(reading => (reading.Source, Other: part.OtherDistance(reading.From, reading.To)))).ToDictionary(one => one.Source, one => one.Other);
         var mayBeOff = parts.SelectMany(part => part.MayBeOff).Select(one => one.Reading.Source).ToHashSet();
         var misplaced = Misplaced().Where(one => one.IsSure).ToDictionary(one => one.Trunk, one => one.ByReadings, StringComparer.Ordinal);
         var result = state.Planting.Tapes.Select(tape => new SurveyedReading(tape, SurveyedReadingKind.Unusable, null)).ToArray();
         foreach (var reading in readings)
         {
-            var kind = leftOut.Contains(reading.Source) ? SurveyedReadingKind.LeftOut
+            var kind = leftOut.ContainsKey(reading.Source) ? SurveyedReadingKind.LeftOut
                 : mayBeOff.Contains(reading.Source) ? SurveyedReadingKind.MayBeOff
                 : SurveyedReadingKind.Fits;
             var tape = state.Planting.Tapes[reading.Source];
-            Length? fitted = null;
+            Length? fitted = null, otherFitted = null;
             if (PlaceOf(reading.From) is { } from && PlaceOf(reading.To) is { } to)
             {
                 // As it was read: what was added to come from bark to centre is taken off again.
-                fitted = from.DistanceTo(to) - (Length.FromMillimetres(reading.Millimetres) - tape.Distance);
+                var added = Length.FromMillimetres(reading.Millimetres) - tape.Distance;
+                fitted = from.DistanceTo(to) - added;
+                otherFitted = leftOut.GetValueOrDefault(reading.Source) is { } other && other < Length.Largest.Millimetres ? Length.FromMillimetres(other) - added : null;
                 if (isKnown[reading.From] && isKnown[reading.To] && Math.Abs((tape.Distance - fitted.Value).Millimetres) > Disagreeing)
                 {
                     kind = SurveyedReadingKind.AgainstPlaces;
                 }
             }
 
-            result[reading.Source] = new(tape, kind, fitted);
+            result[reading.Source] = new(tape, kind, fitted) { OtherFitted = otherFitted };
         }
 
         return [.. result];

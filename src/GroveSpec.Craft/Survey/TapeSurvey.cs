@@ -57,6 +57,9 @@ public sealed record TapeSurvey
     /// <summary>Whether trunks were left free because more than <see cref="MostTrunks"/> hang together.</summary>
     public required bool IsTooLarge { get; init; }
 
+    /// <summary>That all readings would fit, had they been read the other way; no place may be written then until that is sure. Null where they fit as they are written, or not even so.</summary>
+    public ReadOtherwise? FitsOtherwise { get; init; }
+
     /// <summary>Surveys a planting.</summary>
     /// <param name="state">The planting on a day, whose thicknesses are those of the day; only places that the file states count as known.</param>
     /// <param name="isTurnedOver">Whether axes that are chosen because too few places are known are chosen the other way round.</param>
@@ -69,7 +72,13 @@ public sealed record TapeSurvey
     /// <param name="cancellation">Ends the work.</param>
     /// <returns>The survey; the same for the same readings.</returns>
     /// <exception cref="OperationCanceledException">The work was ended.</exception>
-    public static TapeSurvey Search(PlantingState state, bool isTurnedOver, CancellationToken cancellation) => new Surveyor(state, isTurnedOver, cancellation).Survey();
+    public static TapeSurvey Search(PlantingState state, bool isTurnedOver, CancellationToken cancellation)
+    {
+        var survey = new Surveyor(state, isTurnedOver, cancellation).Survey();
+        return ReadOtherwise.Of(state, survey, isTurnedOver, cancellation) is { } otherwise
+            ? survey with { FitsOtherwise = otherwise, Trunks = [.. survey.Trunks.Select(trunk => trunk with { CanBeWritten = false })] }
+            : survey;
+    }
 
     /// <summary>Surveys trunks that hang together and are tied to no known place, for themselves.</summary>
     /// <param name="state">The planting, as it was surveyed.</param>

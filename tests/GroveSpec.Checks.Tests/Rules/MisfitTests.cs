@@ -41,6 +41,35 @@ public sealed class MisfitTests
         """;
 
     [Theory]
+    [InlineData("50 mm", "is 500 mm: 450 mm too short. Measure it again, and mend the reading or the place that is wrong. It should be 10 times as long: see whether its unit is the one on the tape.")]
+    [InlineData("510 cm", "is 500 mm: 4600 mm too long. Measure it again, and mend the reading or the place that is wrong. It is 10 times as long as it should be: see whether its unit is the one on the tape.")]
+    [InlineData("20 mm", "is 500 mm: 480 mm too short. Measure it again, and mend the reading or the place that is wrong. It should be 25.4 times as long: see whether its unit is the one on the tape.")]
+    [InlineData("48 mm", "is 500 mm: 452 mm too short. Measure it again, and mend the reading or the place that is wrong.")]
+    [InlineData("600 mm", "is 500 mm: 100 mm too long. Measure it again, and mend the reading or the place that is wrong.")]
+    public void A_reading_that_another_unit_explains_is_told_to_be_looked_at_for_that(string read, string end) =>
+        Assert.EndsWith(end, Assert.Single(Check.Of($"{Two}tape A to B {read}").Findings, finding => finding.Check.Name == "misfit").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Where_the_others_leave_two_places_a_reading_is_held_against_both()
+    {
+        const string Source = """
+            trunk A at -100, 0 mm
+            trunk B at 100, 0 mm
+            trunk C at 0, -300 mm
+            trunk T
+            tape T to A 152.6 mm
+            tape T to B 106.3 mm
+            tape T to C 38.1 mm
+
+            """;
+        var message = Assert.Single(Check.Of(Source).Findings, finding => finding.Check.Name == "misfit").Message;
+        Assert.StartsWith("T to C reads 38.1 mm, but of the two places that the other readings leave the one makes it", message, StringComparison.Ordinal);
+        Assert.Contains("222.1 mm", message, StringComparison.Ordinal);
+        Assert.Contains("381.1 mm", message, StringComparison.Ordinal);
+        Assert.EndsWith("Measure it again. It should be 10 times as long: see whether its unit is the one on the tape.", message, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("502 mm", false)]
     [InlineData("502.000001 mm", true)]
     [InlineData("498 mm", false)]

@@ -15,6 +15,27 @@ public sealed class SurveyFreedomTests
     }
 
     [Fact]
+    public void A_reading_left_out_is_held_against_both_places_that_the_others_leave()
+    {
+        // From (30, 80) and from (30, -80) to (0, -300): the roots of 900 + 380² and of 900 + 220². The fifth hangs on the fourth alone.
+        var layout = new SurveyedLayout([(-100, 0), (100, 0), (0, -300), (30, 80), (60, 80)], 3).Read(3, 0).Read(3, 1).Read(3, 2, -343.068).Read(4, 3);
+        var survey = layout.Survey();
+        Assert.Equal([SurveyedReadingKind.Fits, SurveyedReadingKind.Fits, SurveyedReadingKind.LeftOut, SurveyedReadingKind.Fits], survey.Readings.Select(reading => reading.Kind));
+        Assert.Equal([Math.Sqrt(900 + (220 * 220)), Math.Sqrt(900 + (380 * 380))], Told(survey.Readings[2].Fitted, survey.Readings[2].OtherFitted), (one, other) => Math.Abs(one - other) < 0.01);
+        Assert.All([0, 1, 3], reading => Assert.Null(survey.Readings[reading].OtherFitted));
+        var agreement = Assert.Single(TapeAgreement.Of(layout.State(), cancellation: TestContext.Current.CancellationToken).LeftOut);
+        Assert.Equal(Told(survey.Readings[2].Fitted, survey.Readings[2].OtherFitted), Told(agreement.Fitted, agreement.OtherFitted));
+
+        static IEnumerable<double> Told(Length? fitted, Length? other) => new[] { fitted!.Value.Millimetres, other!.Value.Millimetres }.Order();
+    }
+
+    [Fact]
+    public void Where_all_else_leaves_one_place_a_reading_left_out_is_held_against_that_alone() =>
+        Assert.All(
+            new SurveyedLayout([(-100, 0), (100, 0), (0, -300), (20, 150), (30, 80)], 4).Read(4, 0).Read(4, 1).Read(4, 2, 200).Read(4, 3).Survey().Readings,
+            (reading, index) => Assert.Equal((index == 2, true), (reading.Kind == SurveyedReadingKind.LeftOut, reading.OtherFitted is null)));
+
+    [Fact]
     public void A_place_that_is_held_too_loosely_is_told_and_not_to_be_written()
     {
         // With the first reading left out, two are left to trunks on the line through it.
