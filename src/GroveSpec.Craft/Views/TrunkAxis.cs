@@ -67,9 +67,10 @@ public sealed class TrunkAxis
     /// <param name="place">The centre of its base there.</param>
     /// <returns>Its tip; null when neither its height nor its line is known.</returns>
     public static SpacePoint? TipOf(TrunkState trunk, PlanPoint place) =>
-        trunk is { Height: { } height, Trunk: { Line.Length: 0, Lean: null } }
-            ? new SpacePoint(place.X, place.Y, height.Value)
-            : Of(trunk with { Place = place })?.Tip;
+        trunk.Trunk.Line.Length > 0 ? Through(place, trunk.Trunk.Line, trunk.Height?.Value).Tip
+            : trunk.Height is not { } height ? null
+            : trunk.Trunk.Lean is { } lean ? Straight(place, height.Value, lean.Value).Tip
+            : new SpacePoint(place.X, place.Y, height.Value);
 
     /// <summary>A straight trunk of an upright height.</summary>
     /// <param name="place">The centre of its base.</param>

@@ -1,6 +1,7 @@
 using GroveSpec.Craft.Views;
 using GroveSpec.Model;
 using GroveSpec.Model.Quantities;
+using GroveSpec.Model.States;
 using GroveSpec.Model.Trunks;
 using Xunit;
 using static GroveSpec.Craft.Tests.Views.ViewPlantings;
@@ -98,5 +99,35 @@ public sealed class TrunkAxisTests
         var state = State(null, Trunk("A", 0, 0, 20, 100) with { Lean = new Stated<Lean>(new Lean(new Angle(45), new Bearing(0)), Origin.Default) });
 
         Assert.Equal(100, TrunkAxis.Of(state.Trunks[0])!.Tip.Y.Millimetres, 6);
+    }
+
+    [Fact]
+    public void The_tip_at_another_place_is_that_of_the_axis_of_a_trunk_which_stands_there()
+    {
+        var lean = new Stated<Lean>(new Lean(new Angle(45), new Bearing(0)), Origin.Default);
+        var state = State(
+            null,
+            Trunk("A", 0, 0, 20, 100),
+            Trunk("B", 0, 0, 20, 100) with { Lean = lean },
+            Trunk("C", 0, 0, 20),
+            Trunk("D", 0, 0, 20) with { Lean = lean },
+            Trunk("E", 0, 0, 20, 100) with { Line = [At(0, 0, 0), At(10, 20, 60)] },
+            Trunk("F", 0, 0, 20) with { Line = [At(0, 0, 0), At(10, 20, 60)] });
+        var place = new PlanPoint(Mm(40), Mm(-30));
+        Assert.All(state.Trunks, trunk => Assert.Equal(TrunkAxis.Of(trunk with { Place = place })?.Tip, TrunkAxis.TipOf(trunk, place)));
+    }
+
+    [Fact]
+    public void A_tip_is_told_without_an_axis_since_it_is_asked_for_at_each_place_of_the_ground()
+    {
+        TrunkState[] trunks = [.. State(null, Trunk("A", 0, 0, 20, 100), Trunk("B", 0, 0, 20)).Trunks];
+        Assert.All(trunks, trunk => TrunkAxis.TipOf(trunk, PlanPoint.Origin));
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        foreach (var trunk in trunks)
+        {
+            TrunkAxis.TipOf(trunk, PlanPoint.Origin);
+        }
+
+        Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
     }
 }
