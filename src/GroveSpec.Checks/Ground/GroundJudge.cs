@@ -124,25 +124,32 @@ internal sealed class GroundJudge
     /// <returns>The guess; null for a finding that hangs on more than the trunks it is about.</returns>
     public bool? IsLikely(GroundReason reason, PlanPoint place)
     {
-        if (ReferenceEquals(reason.Check, hidden.Description))
+        if (Is(hidden))
         {
             usualView.Set(place);
             return (usualView.Hidden() & reason.Trunks) != 0;
         }
 
-        var isOwn = (reason.Trunks & ground.Own) != 0;
-        return reason.Check.Name switch
+        if (Is(line))
         {
-            "three-in-line" => guess.IsPassed(reason.Trunks, place, line.Limit),
-            "even-gaps" => guess.AreGapsEven(reason.Trunks, place, even.Limit),
-            _ when !isOwn => null,
-            "even-gaps-in-view" => guess.AreGapsEvenInView(reason.Trunks, place, evenInView.Limit),
-            "level-tops" => guess.AreLevel(reason.Trunks, place, level.Limit),
-            "touching" => guess.DoTouch(reason.Trunks, place),
-            "near-rim" => !rim!.IsWellWithin(place, nearRim.Limit) && rim.Room(place).Millimetres < nearRim.Limit,
-            "off-container" => !rim!.IsWellWithin(place, 0) && rim.Room(place) < Length.Zero,
-            _ => null,
-        };
+            return guess.IsPassed(reason.Trunks, place, line.Limit);
+        }
+
+        if (Is(even))
+        {
+            return guess.AreGapsEven(reason.Trunks, place, even.Limit);
+        }
+
+        return (reason.Trunks & ground.Own) == 0 ? null
+            : Is(evenInView) ? guess.AreGapsEvenInView(reason.Trunks, place, evenInView.Limit)
+            : Is(level) ? guess.AreLevel(reason.Trunks, place, level.Limit)
+            : Is(touching) ? guess.DoTouch(reason.Trunks, place)
+            : Is(nearRim) ? !rim!.IsWellWithin(place, nearRim.Limit) && rim.Room(place).Millimetres < nearRim.Limit
+            : Is(offContainer) ? !rim!.IsWellWithin(place, 0) && rim.Room(place) < Length.Zero
+            : null;
+
+        // Asked so often that names are not compared.
+        bool Is(GroundCheck check) => ReferenceEquals(reason.Check, check.Description);
     }
 
     /// <summary>Places between two at which a finding is likely to begin and to end again, and such beside them.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using GroveSpec.Model.Quantities;
 
 namespace GroveSpec.Craft.Ground;
@@ -15,7 +16,7 @@ namespace GroveSpec.Craft.Ground;
 /// likely to begin, and tested there; pieces shorter than two fifths of a step are not tested again where that held for the
 /// longer ones. What is narrower than a step and meets no side, or is not guessed to lie there, is not seen.
 /// </remarks>
-public sealed class GroundOutline
+public sealed partial class GroundOutline
 {
     /// <summary>How near the outline follows the edge, in millimetres.</summary>
     public const double Precision = 0.01;
@@ -28,6 +29,7 @@ public sealed class GroundOutline
     private readonly GroundLattice lattice;
     private readonly GroundSides sides;
     private readonly IPlaceTest test;
+    private readonly List<PlanPoint> traced = [];
     private PlanPoint least;
     private PlanPoint greatest;
 
@@ -62,9 +64,9 @@ public sealed class GroundOutline
             }
         }
 
-        var pieces = new List<PlanPoint>[crossings.Length];
+        var pieces = new (GroundOutline Tracer, int First, int Count)[crossings.Length];
         InTurns((tracer, corner) => pieces[corner] = tracer.Piece(corners[corner], corners[ways[corner].Next], ways[corner].Square));
-        return [.. numbers.Select(ring => Straightened([.. ring.SelectMany(corner => pieces[corner])]))];
+        return [.. numbers.Select(ring => Straightened(Joined(ring, pieces)))];
 
         // Corners go to the parts in turns of some, so that each has as much to do.
         void InTurns(Action<GroundOutline, int> work) => sideBySide(tracers.Length, part =>
@@ -125,8 +127,8 @@ public sealed class GroundOutline
     {
         for (var known = 0; known != taker && test.IsLikelyTaken(taker, free) is false && test.IsLikelyTaken(taker, taken) is true;)
         {
-            var guess = taker;
-            var (before, beyond) = Halved(free, taken, place => test.IsLikelyTaken(guess, place) is true);
+            var guess = new Likely(test, taker);
+            var (before, beyond) = Halved(free, taken, ref guess);
             known = taker;
             if (test.TakerOf(before) is > 0 and var other)
             {
@@ -142,44 +144,53 @@ public sealed class GroundOutline
             }
         }
 
-        var last = taker;
-        var (edge, _) = Halved(free, taken, place =>
-        {
-            var found = test.TakerOf(place);
-            last = found > 0 ? found : last;
-            return found > 0;
-        });
-        return (edge, last);
+        var tested = new Tested(test, taker);
+        var (edge, _) = Halved(free, taken, ref tested);
+        return (edge, tested.Last);
     }
 
     /// <summary>Draws a place that is not taken and one that is together, to the precision.</summary>
-    private static (PlanPoint Free, PlanPoint Taken) Halved(PlanPoint free, PlanPoint taken, Func<PlanPoint, bool> isTaken)
+    private static (PlanPoint Free, PlanPoint Taken) Halved<T>(PlanPoint free, PlanPoint taken, ref T taking)
+        where T : struct, ITaking
     {
         const double Nanometres = Precision * Length.NanometresPerMillimetre;
         while (Math.Max(Math.Abs(free.X.Nanometres - taken.X.Nanometres), Math.Abs(free.Y.Nanometres - taken.Y.Nanometres)) > Nanometres)
         {
             var middle = Between(free, taken, 0.5);
-            (free, taken) = isTaken(middle) ? (free, middle) : (middle, taken);
+            (free, taken) = taking.Takes(middle) ? (free, middle) : (middle, taken);
         }
 
         return (free, taken);
     }
 
-    /// <summary>The outline from one corner to the next: the one, and what lies between them.</summary>
-    private List<PlanPoint> Piece((PlanPoint Place, int Taker) from, (PlanPoint Place, int Taker) to, int square)
+    /// <summary>Traces the outline from one corner to the next: the one, and what lies between them.</summary>
+    private (GroundOutline Tracer, int First, int Count) Piece((PlanPoint Place, int Taker) from, (PlanPoint Place, int Taker) to, int square)
     {
-        var piece = new List<PlanPoint> { from.Place };
+        var first = traced.Count;
+        traced.Add(from.Place);
         var (column, row) = (square % lattice.Columns, square / lattice.Columns);
         (least, greatest) = (lattice.PlaceOf(column, row), lattice.PlaceOf(column + 1, row + 1));
-        Trace(from.Place, to.Place, MostHalvings, isTested: true, from.Taker == to.Taker ? [from.Taker] : [from.Taker, to.Taker], piece);
-        return piece;
+        Trace(from.Place, to.Place, MostHalvings, isTested: true, from.Taker == to.Taker ? [from.Taker] : [from.Taker, to.Taker]);
+        return (this, first, traced.Count - first);
+    }
+
+    private static List<PlanPoint> Joined(List<int> ring, (GroundOutline Tracer, int First, int Count)[] pieces)
+    {
+        var points = new List<PlanPoint>(ring.Sum(corner => pieces[corner].Count));
+        foreach (var corner in ring)
+        {
+            var (tracer, first, count) = pieces[corner];
+            points.AddRange(CollectionsMarshal.AsSpan(tracer.traced).Slice(first, count));
+        }
+
+        return points;
     }
 
     /// <summary>
     /// Adds the points between two at which the edge leaves the straight line, led by what is likely to take the ground along it. The longer pieces are tested; of the
     /// shorter, since both of their ends lie where they were looked for, the guess is taken. Where it is wrong the test leads.
     /// </summary>
-    private void Trace(PlanPoint from, PlanPoint to, int depth, bool isTested, List<int> takers, List<PlanPoint> refined)
+    private void Trace(PlanPoint from, PlanPoint to, int depth, bool isTested, List<int> takers)
     {
         var way = new Way(from, to);
         if (depth == 0 || way.Length < 2 * Precision)
@@ -217,30 +228,18 @@ public sealed class GroundOutline
 
         if (corner is { } at)
         {
-            Trace(from, at, depth - 1, led is null, takers, refined);
-            refined.Add(at);
-            Trace(at, to, depth - 1, led is null, takers, refined);
+            Trace(from, at, depth - 1, led is null, takers);
+            traced.Add(at);
+            Trace(at, to, depth - 1, led is null, takers);
         }
     }
 
     /// <summary>Where takers are likely to begin over the middle of a piece, square to it: the middle itself, or a place off the piece. Null where that is not to be found.</summary>
     private (PlanPoint Place, bool IsOff)? Lead(Way way, List<int> takers)
     {
-        return !IsLikely(way.Out(way.Middle, -Precision)) && IsLikely(way.Out(way.Middle, Precision)) ? (way.Middle, false)
-            : Across(way, 2 * Precision, lattice.Step.Millimetres / 16, IsLikely) is var (free, taken) ? (Halved(free, taken, IsLikely).Free, true) : null;
-
-        bool IsLikely(PlanPoint place)
-        {
-            foreach (var taker in takers)
-            {
-                if (test.IsLikelyTaken(taker, place) is true)
-                {
-                    return true;
-                }
-            }
-
-            return false;
-        }
+        var likely = new LikelyByAny(test, takers);
+        return !likely.Takes(way.Out(way.Middle, -Precision)) && likely.Takes(way.Out(way.Middle, Precision)) ? (way.Middle, false)
+            : Across(way, 2 * Precision, lattice.Step.Millimetres / 16, ref likely) is var (free, taken) ? (Halved(free, taken, ref likely).Free, true) : null;
     }
 
     /// <summary>Where the edge lies over the middle of a piece, square to it, and what takes the ground beyond it; null where it follows the piece, or is not to be found.</summary>
@@ -251,21 +250,15 @@ public sealed class GroundOutline
             return null;
         }
 
-        var taker = 0;
-        return Across(way, Math.Max(2 * Precision, way.Length / 16), lattice.Step.Millimetres / 6, IsTaken) is var (free, taken) ? Edge(free, taken, taker) : null;
-
-        bool IsTaken(PlanPoint place)
-        {
-            var found = test.TakerOf(place);
-            taker = found > 0 ? found : taker;
-            return found > 0;
-        }
+        var tested = new Tested(test, 0);
+        return Across(way, Math.Max(2 * Precision, way.Length / 16), lattice.Step.Millimetres / 6, ref tested) is var (free, taken) ? Edge(free, taken, tested.Last) : null;
     }
 
     /// <summary>Two places between which the edge nearest to the middle of a piece lies, square to it; null where there is none within the square of the lattice.</summary>
-    private (PlanPoint Free, PlanPoint Taken)? Across(Way way, double first, double furthest, Func<PlanPoint, bool> isTaken)
+    private (PlanPoint Free, PlanPoint Taken)? Across<T>(Way way, double first, double furthest, ref T taking)
+        where T : struct, ITaking
     {
-        var isFree = !isTaken(way.Middle);
+        var isFree = !taking.Takes(way.Middle);
         var ahead = isFree ? 1 : -1;
         var most = Math.Min(
             ToSide(way.Middle.X, ahead * way.OutX, least.X, greatest.X),
@@ -277,7 +270,7 @@ public sealed class GroundOutline
         {
             isLast = reach >= most;
             var tried = way.Out(way.Middle, ahead * Math.Min(reach, most));
-            if (isTaken(tried) == isFree)
+            if (taking.Takes(tried) == isFree)
             {
                 return isFree ? (last, tried) : (tried, last);
             }
