@@ -14,7 +14,8 @@ const suggested = "First Planting";
 /**
  * Asks for a name and a kind; undefined when it is called off.
  * The second question takes the place of the first. Were the first closed before, the page below, which is the walkthrough for most who
- * come here, would take the keys back and close the second.
+ * come here, would take the keys back and close the second. Neither goes when the keys go elsewhere, since a drawing may take them just
+ * as the list of commands closes, and a name once typed would be lost; Escape calls both off.
  */
 export function askForFirst(): Promise<FirstAnswers | undefined> {
   return new Promise((resolve) => {
@@ -27,7 +28,7 @@ export function askForFirst(): Promise<FirstAnswers | undefined> {
       list.dispose();
     };
 
-    Object.assign(box, { title, step: 1, totalSteps: 2, prompt: "What is it called?", value: suggested, valueSelection: [0, suggested.length] });
+    Object.assign(box, { title, ignoreFocusOut: true, step: 1, totalSteps: 2, prompt: "What is it called?", value: suggested, valueSelection: [0, suggested.length] });
     box.onDidChangeValue((text) => (box.validationMessage = text.trim() === "" ? "Give it a name." : undefined));
     box.onDidAccept(() => {
       if (box.value.trim() !== "") {
@@ -37,7 +38,7 @@ export function askForFirst(): Promise<FirstAnswers | undefined> {
     });
     box.onDidHide(() => isNamed || end());
 
-    Object.assign(list, { title, step: 2, totalSteps: 2, placeholder: "How do its trunks belong together?", items: habits });
+    Object.assign(list, { title, ignoreFocusOut: true, step: 2, totalSteps: 2, placeholder: "How do its trunks belong together?", items: habits });
     list.onDidAccept(() => {
       const [habit] = list.selectedItems;
       if (habit) {
