@@ -159,7 +159,7 @@ internal static class ServerComparison
     }
 
     /// <summary>Opens a document again and edits it once, by turns, so that what else the machine does falls on both.</summary>
-    /// <returns>How long an edit takes beside opening it, median to median.</returns>
+    /// <returns>How long an edit takes beside opening it, the least to the least: what one of them leaves behind may be collected while the other is timed, on some machines in more than every other turn.</returns>
     private static double EditToOpen(ServerUnderTest server, string folder, string name, string text, string before, int turns)
     {
         var uri = UriOf(folder, $"{name}.grove");
@@ -176,7 +176,7 @@ internal static class ServerComparison
             edits.Add(clock.Elapsed.TotalMilliseconds);
         }
 
-        return Median(edits) / Median(opens);
+        return edits.Min() / opens.Min();
     }
 
     /// <summary>
