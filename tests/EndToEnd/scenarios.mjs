@@ -452,7 +452,7 @@ scenario("In a folder that is not trusted plantings are checked and drawn, nothi
   // A first planting becomes a text that is not stored.
   await window.command("GroveSpec: Begin a First Planting", { staysOpen: true });
   await window.page.locator(".quick-input-widget", { hasText: "What is it called?" }).waitFor();
-  await window.press("Enter");
+  await window.page.locator(".quick-input-widget input").first().press("Enter");
   await window.page.locator(".quick-input-list .monaco-list-row", { hasText: "group" }).click();
   await window.page.locator(".tab.active", { hasText: "Untitled" }).waitFor();
   await window.line("planting").first().waitFor();
