@@ -15,10 +15,6 @@ internal static class ServerComparison
     private const double ThousandMedian = 20;
     private const double WorkMedian = 20;
 
-    // An edit reads one statement or two where opening reads all: it took 0.42 to 0.57 times as long, however busy the machine was, and
-    // 0.90 to 1.10 times while all was read anew, median to median; the least to the least it is 0.46 to 0.53. The limit beside the peers is so wide that nobody would notice.
-    private const double WorkEditToOpen = 0.75;
-
     private const double Megabytes = 60;
     private const int Edits = 50_000;
 
@@ -102,7 +98,6 @@ internal static class ServerComparison
         using var work = new ServerUnderTest(own.Program, own.Words);
         var workTimes = Edit(work, folder, "work", Inputs.Work(2_000, 30), OfWork, 150);
         Tell("grovespec, 2,000 tasks of 30 years", workTimes, work);
-        var editToOpen = EditToOpen(work, folder, "work", Inputs.Work(2_000, 30), OfWork, 40);
         var (first, second) = Endure(nine, folder);
         writer.WriteLine();
         writer.WriteLine($"{Edits:N0} edits: {first:0.0} MB at most in the first half of them, {second:0.0} MB in the second");
@@ -117,7 +112,6 @@ internal static class ServerComparison
             new("edit of 9 trunks, 99th of 100", Scaled(Share(nineTimes, 0.99)), Limit(NineOfHundred), unit),
             new("edit of 1,000 trunks, median", Scaled(Median(thousandTimes)), Limit(ThousandMedian), unit),
             new("edit of 2,000 tasks, median", Scaled(Median(workTimes)), Limit(WorkMedian), unit),
-            new("edit of 2,000 tasks to opening them", editToOpen, WorkEditToOpen, "times"),
             new($"memory after {Edits:N0} edits", nine.MegabytesAtMost, Megabytes, "MB"),
             new("growth over the second half of them", second / first, 1.1, "times"),
         ];
@@ -156,27 +150,6 @@ internal static class ServerComparison
         }
 
         return times;
-    }
-
-    /// <summary>Opens a document again and edits it once, by turns, so that what else the machine does falls on both.</summary>
-    /// <returns>How long an edit takes beside opening it, the least to the least: what one of them leaves behind may be collected while the other is timed, on some machines in more than every other turn.</returns>
-    private static double EditToOpen(ServerUnderTest server, string folder, string name, string text, string before, int turns)
-    {
-        var uri = UriOf(folder, $"{name}.grove");
-        var (line, start) = PlaceOf(text, before);
-        List<double> opens = [], edits = [];
-        for (var turn = 0; turn < turns; turn++)
-        {
-            var clock = Stopwatch.StartNew();
-            server.OpenAgain(uri, "grovespec", text);
-            opens.Add(clock.Elapsed.TotalMilliseconds);
-            clock.Restart();
-            server.Change(uri, 2, line, start, start + LengthBefore(0), Word(0));
-            server.WaitForFindings(2);
-            edits.Add(clock.Elapsed.TotalMilliseconds);
-        }
-
-        return edits.Min() / opens.Min();
     }
 
     /// <summary>

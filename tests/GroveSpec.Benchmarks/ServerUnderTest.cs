@@ -46,18 +46,6 @@ internal sealed class ServerUnderTest : IDisposable
         WaitForFindings();
     }
 
-    /// <summary>Closes a document, opens it again and waits for its findings.</summary>
-    /// <param name="uri">Its address.</param>
-    /// <param name="language">Its language.</param>
-    /// <param name="text">Its text.</param>
-    public void OpenAgain(string uri, string language, string text)
-    {
-        Tell("textDocument/didClose", new { textDocument = new { uri } });
-        WaitForFindings();
-        Tell("textDocument/didOpen", new { textDocument = new { uri, languageId = language, version = 1, text } });
-        WaitForFindings();
-    }
-
     /// <summary>Changes a run of a line.</summary>
     /// <param name="uri">The document.</param>
     /// <param name="version">The version of the new text.</param>
