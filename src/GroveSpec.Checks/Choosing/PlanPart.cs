@@ -29,6 +29,7 @@ internal sealed class PlanPart
     private readonly TwinTable alikeHeights;
     private readonly SizeOrderTable order;
     private readonly double[] ownWeights;
+    private readonly uint weighed;
 
     /// <summary>Lays out a planting.</summary>
     /// <param name="context">The planting, of which at most <see cref="NeighbourTable.MostTrunks"/> trunks stand and have a place.</param>
@@ -50,7 +51,11 @@ internal sealed class PlanPart
         alikeHeights = new(trunks, trunk => trunk.Height?.Value, twinHeights.Limit);
         order = new(trunks, wide.Limit, thin.Limit, index => HasForm(context, index, Form.Stout), index => HasForm(context, index, Form.Slender));
         ownWeights = OwnWeights(context, limits);
+        weighed = ownWeights.Select((weight, trunk) => weight != 0 ? 1u << trunk : 0).Aggregate(0u, (set, bit) => set | bit);
     }
+
+    /// <summary>Whether any check is on that looks at neighbours.</summary>
+    public bool LooksAtCompany => rods.IsOn || gaps.IsOn || twinDiameters.IsOn || twinHeights.IsOn || wide.IsOn || thin.IsOn;
 
     /// <summary>The trunks that touch, where that check is on.</summary>
     /// <param name="kept">The trunks that stand.</param>
@@ -237,20 +242,24 @@ internal sealed class PlanPart
     /// <summary>How many even gaps of its own a trunk is sure to have: where up to two others may have the same one its share, none where it may be left untold.</summary>
     private double SureEvenGaps(int trunk, uint possible, uint open)
     {
-        var share = 1.0;
-        foreach (var gap in sureGaps[trunk])
+        var first = evenGaps.FirstOpen(trunk, open);
+        if (first < 0)
         {
-            if ((gap.Ends & ~possible) == 0)
+            return 0;
+        }
+
+        // More alike ones that come to be open are told in its place.
+        var alike = sureGaps[trunk];
+        var share = alike[first].Share;
+        for (var place = 0; place < first && share > 0; place++)
+        {
+            if (alike[place].Share < share && (alike[place].Ends & ~possible) == 0)
             {
-                share = Math.Min(share, gap.Share);
-                if (share == 0 || (gap.Ends & ~open) == 0)
-                {
-                    return share;
-                }
+                share = alike[place].Share;
             }
         }
 
-        return 0;
+        return share;
     }
 
     /// <summary>The gaps at each trunk that are alike, the most alike first: a third of one where others may have the same, none of one that may be left untold.</summary>
@@ -308,7 +317,7 @@ internal sealed class PlanPart
     private double OwnWeight(uint kept)
     {
         var sum = 0.0;
-        for (var rest = kept; rest != 0; rest &= rest - 1)
+        for (var rest = kept & weighed; rest != 0; rest &= rest - 1)
         {
             sum += ownWeights[BitOperations.TrailingZeroCount(rest)];
         }

@@ -29,6 +29,13 @@ internal sealed class ThinningScore : ISubsetScore
     private readonly int unplaced;
     private IReadOnlyList<(uint Required, uint Allowed, IReadOnlyList<int> Order)>? parts;
     private int lastView;
+    private (uint Possible, int Size, int Reach) lastReach;
+
+    // Room for one choice at a time.
+    private readonly uint[] near = new uint[NeighbourTable.MostTrunks];
+    private readonly uint[] open = new uint[NeighbourTable.MostTrunks];
+    private readonly uint[] touching = new uint[NeighbourTable.MostTrunks];
+    private readonly uint[] threes = new uint[NeighbourTable.MostTrunks];
 
     /// <summary>Lays out a planting.</summary>
     /// <param name="context">The planting, of which at most <see cref="NeighbourTable.MostTrunks"/> trunks stand and have a place; those that stand without one stay in any case.</param>
@@ -77,10 +84,8 @@ internal sealed class ThinningScore : ISubsetScore
     /// <inheritdoc/>
     public double Of(uint kept, double enough)
     {
-        Span<uint> near = stackalloc uint[NeighbourTable.MostTrunks], open = stackalloc uint[NeighbourTable.MostTrunks];
-        Span<uint> pairs = stackalloc uint[NeighbourTable.MostTrunks], threes = stackalloc uint[NeighbourTable.MostTrunks];
         var size = BitOperations.PopCount(kept);
-        pairs = pairs[..plan.Contacts(kept, pairs)];
+        var pairs = touching.AsSpan(0, plan.Contacts(kept, touching));
         var sum = OfCount(size) + Aims.Loss(kept) + plan.OfItself(kept, pairs) + OfCentre(kept, kept)
             + OfEvenness(Measures.SizeEvenness(kept)) + (SoftWeight * Measures.Imbalance(kept));
         if (sum > enough)
@@ -88,15 +93,14 @@ internal sealed class ThinningScore : ISubsetScore
             return sum;
         }
 
-        neighbours.Fill(kept, kept, size, near, open);
+        neighbours.Fill(kept, kept, ReachOf(kept, size), near, open);
         sum += OfEvenness(Measures.GapEvenness(kept, near)) + plan.OfCompany(kept, near, open, pairs, threes, out var told);
-        return sum > enough ? sum : sum + ViewOf(kept, kept).Of(kept, pairs, threes[..told]);
+        return sum > enough ? sum : sum + ViewOf(kept, kept).Of(kept, pairs, threes.AsSpan(0, told));
     }
 
     /// <inheritdoc/>
     public double Bound(uint kept, uint possible, int size, double enough)
     {
-        Span<uint> near = stackalloc uint[NeighbourTable.MostTrunks], open = stackalloc uint[NeighbourTable.MostTrunks];
         var sum = OfCount(size) + Aims.LeastLoss(kept, possible) + plan.OfItselfAtLeast(kept) + OfCentre(kept, possible) + OfEvenness(Measures.LeastSizeEvenness(size));
         if (sum > enough)
         {
@@ -110,20 +114,19 @@ internal sealed class ThinningScore : ISubsetScore
                 + (SoftWeight * Measures.LeastImbalance(kept, possible, size));
         }
 
-        if (sum > enough)
+        if (sum > enough || !plan.LooksAtCompany)
         {
             return sum;
         }
 
-        neighbours.Fill(kept, possible, size, near, open);
+        neighbours.Fill(kept, possible, ReachOf(possible, size), near, open);
         return sum + plan.OfCompanyAtLeast(kept, possible, size, near, open);
     }
 
     /// <inheritdoc/>
     public double Among(int part, uint some, uint possible, int size)
     {
-        Span<uint> near = stackalloc uint[NeighbourTable.MostTrunks], open = stackalloc uint[NeighbourTable.MostTrunks];
-        neighbours.Fill(some, possible, size, near, open);
+        neighbours.Fill(some, possible, ReachOf(possible, size), near, open);
         return plan.OfItselfAtLeast(some) + views[part].Value.AtLeast(some, possible, plan) + plan.OfThreesAtLeast(some, possible, size, near, open);
     }
 
@@ -132,8 +135,7 @@ internal sealed class ThinningScore : ISubsetScore
     /// <returns>As <see cref="ChoiceMeasures.GapEvenness"/>.</returns>
     public double GapEvenness(uint kept)
     {
-        Span<uint> near = stackalloc uint[NeighbourTable.MostTrunks], open = stackalloc uint[NeighbourTable.MostTrunks];
-        neighbours.Fill(kept, kept, BitOperations.PopCount(kept), near, open);
+        neighbours.Fill(kept, kept, ReachOf(kept, BitOperations.PopCount(kept)), near, open);
         return Measures.GapEvenness(kept, near);
     }
 
@@ -159,6 +161,17 @@ internal sealed class ThinningScore : ISubsetScore
         }
 
         return 0;
+    }
+
+    /// <summary>How far neighbours reach, which a choice has in common with that before it where only one more was kept.</summary>
+    private int ReachOf(uint possible, int size)
+    {
+        if (lastReach.Possible != possible || lastReach.Size != size)
+        {
+            lastReach = (possible, size, neighbours.ReachOf(possible, size));
+        }
+
+        return lastReach.Reach;
     }
 
     private ViewPart ViewOf(uint kept, uint possible)

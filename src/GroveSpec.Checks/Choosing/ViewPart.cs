@@ -45,14 +45,14 @@ internal sealed class ViewPart
     {
         var (sum, covered) = OfHidden(kept);
         int left = -1, middle = -1;
-        foreach (var right in view.Order)
+        foreach (var right in even.IsOn ? view.Order : [])
         {
             if ((kept >> right & 1) == 0)
             {
                 continue;
             }
 
-            if (left >= 0 && even.IsOn && view.IsEven(left, middle, right))
+            if (left >= 0 && view.IsEven(left, middle, right))
             {
                 var three = (1u << left) | (1u << middle) | (1u << right);
                 sum += (three & covered) != 0 || PlanPart.HoldsOne(three, pairs) || threes.Contains(three) ? 0 : even.Of(three);
@@ -80,7 +80,7 @@ internal sealed class ViewPart
     {
         var (sum, _) = OfHidden(kept);
         int left = -1, middle = -1;
-        foreach (var right in view.Order)
+        foreach (var right in even.IsOn ? view.Order : [])
         {
             if ((possible >> right & 1) == 0)
             {
@@ -93,7 +93,7 @@ internal sealed class ViewPart
                 continue;
             }
 
-            if (left >= 0 && even.IsOn && view.IsEven(left, middle, right))
+            if (left >= 0 && view.IsEven(left, middle, right))
             {
                 var three = (1u << left) | (1u << middle) | (1u << right);
                 sum += IsHidden(left, possible) || IsHidden(middle, possible) || IsHidden(right, possible) || plan.MayTouch(three) || plan.MayBeEven(three) ? 0 : even.Of(three);
@@ -109,7 +109,7 @@ internal sealed class ViewPart
     {
         var sum = 0.0;
         var covered = 0u;
-        for (var rest = hidden.IsOn ? kept & view.Seen : 0; rest != 0; rest &= rest - 1)
+        for (var rest = hidden.IsOn ? kept & view.Coverable : 0; rest != 0; rest &= rest - 1)
         {
             if (IsHidden(BitOperations.TrailingZeroCount(rest), kept))
             {
@@ -128,9 +128,9 @@ internal sealed class ViewPart
     {
         var sum = 0.0;
         int left = -1, middle = -1;
-        foreach (var right in view.TopOrder)
+        foreach (var right in level.IsOn ? view.TopOrder : [])
         {
-            if (!level.IsOn || (possible >> right & 1) == 0)
+            if ((possible >> right & 1) == 0)
             {
                 continue;
             }

@@ -6,7 +6,14 @@ namespace GroveSpec.Craft.Choice;
 /// <summary>Which even gaps there would be if only some of a stool stood: what <see cref="EvenGaps.Find"/> finds among those.</summary>
 public sealed class EvenGapTable
 {
+    private const short None = short.MaxValue;
+
     private readonly (int Trunk, uint Ends, uint Three, EvenGap Gap)[][] mostAlikeFirst;
+    private readonly int count;
+
+    // For each trunk and two others the place of their gaps among those that are alike, or none.
+    private readonly short[] places;
+    private readonly uint[] ends;
 
     /// <summary>Compares the gaps of every trunk two by two.</summary>
     /// <param name="trunks">The trunks, at most <see cref="NeighbourTable.MostTrunks"/>.</param>
@@ -14,7 +21,10 @@ public sealed class EvenGapTable
     public EvenGapTable(StandingTrunks trunks, double percent)
     {
         ArgumentNullException.ThrowIfNull(trunks);
-        mostAlikeFirst = new (int, uint, uint, EvenGap)[trunks.Count][];
+        count = trunks.Count;
+        mostAlikeFirst = new (int, uint, uint, EvenGap)[count][];
+        (places, ends) = (new short[count * count * count], new uint[count]);
+        Array.Fill(places, None);
         for (var trunk = 0; trunk < trunks.Count; trunk++)
         {
             var gaps = new List<EvenGap>();
@@ -31,6 +41,11 @@ public sealed class EvenGapTable
 
             gaps.Sort((one, other) => EvenGaps.IsMoreAlike(one, other) ? -1 : EvenGaps.IsMoreAlike(other, one) ? 1 : 0);
             mostAlikeFirst[trunk] = [.. gaps.Select(gap => (gap.Trunk, (1u << gap.Near) | (1u << gap.Far), (1u << gap.Trunk) | (1u << gap.Near) | (1u << gap.Far), gap))];
+            for (var place = 0; place < gaps.Count; place++)
+            {
+                places[Index(trunk, gaps[place].Near, gaps[place].Far)] = places[Index(trunk, gaps[place].Far, gaps[place].Near)] = (short)place;
+                ends[trunk] |= mostAlikeFirst[trunk][place].Ends;
+            }
         }
     }
 
@@ -39,6 +54,25 @@ public sealed class EvenGapTable
     /// <returns>The trunks at both ends and all three, as sets.</returns>
     public ReadOnlySpan<(int Trunk, uint Ends, uint Three, EvenGap Gap)> Of(int trunk) => mostAlikeFirst[trunk];
 
+    /// <summary>The most alike of the gaps at a trunk that are open.</summary>
+    /// <param name="trunk">The trunk.</param>
+    /// <param name="open">The trunks to which its gaps are open.</param>
+    /// <returns>Its place in <see cref="Of"/>; below zero where none are alike.</returns>
+    public int FirstOpen(int trunk, uint open)
+    {
+        var best = None;
+        for (var rest = open & ends[trunk]; rest != 0; rest &= rest - 1)
+        {
+            var row = places.AsSpan(Index(trunk, BitOperations.TrailingZeroCount(rest), 0), count);
+            for (var others = rest & (rest - 1); others != 0; others &= others - 1)
+            {
+                best = Math.Min(best, row[BitOperations.TrailingZeroCount(others)]);
+            }
+        }
+
+        return best == None ? -1 : best;
+    }
+
     /// <summary>The even gaps among the trunks that stand.</summary>
     /// <param name="kept">The trunks that stand.</param>
     /// <param name="open">For each of them the neighbours to which the gap is open.</param>
@@ -46,48 +80,34 @@ public sealed class EvenGapTable
     /// <returns>How many there are.</returns>
     public int Find(uint kept, ReadOnlySpan<uint> open, Span<uint> threes)
     {
-        Span<int> places = stackalloc int[NeighbourTable.MostTrunks];
+        Span<int> first = stackalloc int[NeighbourTable.MostTrunks];
         for (var rest = kept; rest != 0; rest &= rest - 1)
         {
             var trunk = BitOperations.TrailingZeroCount(rest);
-            places[trunk] = FirstOpen(trunk, open[trunk]);
+            first[trunk] = FirstOpen(trunk, open[trunk]);
         }
 
         var found = 0;
         for (var rest = kept; rest != 0; rest &= rest - 1)
         {
             var trunk = BitOperations.TrailingZeroCount(rest);
-            if (places[trunk] >= 0 && !IsBeaten(trunk, places))
+            if (first[trunk] >= 0 && !IsBeaten(trunk, first))
             {
-                threes[found++] = mostAlikeFirst[trunk][places[trunk]].Three;
+                threes[found++] = mostAlikeFirst[trunk][first[trunk]].Three;
             }
         }
 
         return found;
     }
 
-    private int FirstOpen(int trunk, uint open)
-    {
-        var gaps = mostAlikeFirst[trunk];
-        for (var place = 0; place < gaps.Length; place++)
-        {
-            if ((gaps[place].Ends & ~open) == 0)
-            {
-                return place;
-            }
-        }
-
-        return -1;
-    }
-
     /// <summary>Whether one of the two others has the same three, and more alike.</summary>
-    private bool IsBeaten(int trunk, ReadOnlySpan<int> places)
+    private bool IsBeaten(int trunk, ReadOnlySpan<int> first)
     {
-        var (_, ends, three, gap) = mostAlikeFirst[trunk][places[trunk]];
+        var (_, ends, three, gap) = mostAlikeFirst[trunk][first[trunk]];
         for (var rest = ends; rest != 0; rest &= rest - 1)
         {
             var other = BitOperations.TrailingZeroCount(rest);
-            if (places[other] >= 0 && mostAlikeFirst[other][places[other]] is var rival && rival.Three == three
+            if (first[other] >= 0 && mostAlikeFirst[other][first[other]] is var rival && rival.Three == three
                 && (rival.Gap.Difference < gap.Difference || (rival.Gap.Difference == gap.Difference && other < trunk)))
             {
                 return true;
@@ -96,6 +116,8 @@ public sealed class EvenGapTable
 
         return false;
     }
+
+    private int Index(int trunk, int one, int other) => (((trunk * count) + one) * count) + other;
 
     private static EvenGap? Compare(StandingTrunks trunks, int trunk, int first, int second, double percent)
     {

@@ -15,9 +15,12 @@ public sealed class NeighbourTable
     private readonly int count;
     private readonly uint[] parting;
     private readonly uint[] entering;
-    private readonly double[] squares;
     private readonly double[] gaps;
     private readonly int[] nearestFirst;
+
+    // Gaps in the order of their lengths: the place of each, and for each the trunks that are within reach of each trunk where it is the median.
+    private readonly int[] ranks;
+    private readonly uint[] within;
 
     /// <summary>Looks at every gap once.</summary>
     /// <param name="trunks">The trunks, at most <see cref="MostTrunks"/>.</param>
@@ -27,7 +30,8 @@ public sealed class NeighbourTable
         ArgumentNullException.ThrowIfNull(trunks);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(trunks.Count, MostTrunks, nameof(trunks));
         count = trunks.Count;
-        (parting, entering, squares, gaps, nearestFirst) = (new uint[count * count], new uint[count * count], new double[count * count], new double[count * count], new int[count * count]);
+        var squares = new double[count * count];
+        (parting, entering, gaps, nearestFirst, ranks) = (new uint[count * count], new uint[count * count], new double[count * count], new int[count * count], new int[count * count]);
         for (var first = 0; first < count; first++)
         {
             var order = nearestFirst.AsSpan(first * count, count);
@@ -48,6 +52,8 @@ public sealed class NeighbourTable
 
             squares.AsSpan(first * count, count).ToArray().AsSpan().Sort(order);
         }
+
+        within = Within(squares);
     }
 
     /// <summary>The distance between two trunks.</summary>
@@ -69,26 +75,26 @@ public sealed class NeighbourTable
     /// </summary>
     /// <param name="kept">The trunks that stand.</param>
     /// <param name="possible">Those and all that may stand besides.</param>
-    /// <param name="size">How many stand in the end.</param>
+    /// <param name="reach">As <see cref="ReachOf"/> says of those.</param>
     /// <param name="neighbours">Takes the neighbours of each kept trunk at its place; others are left as they are.</param>
     /// <param name="open">Takes those of them to which the gap is sure to be open.</param>
-    public void Fill(uint kept, uint possible, int size, Span<uint> neighbours, Span<uint> open)
+    public void Fill(uint kept, uint possible, int reach, Span<uint> neighbours, Span<uint> open)
     {
-        var reach = size < StandingTrunks.ReachMattersFrom ? double.PositiveInfinity : 6.25 * LeastMedianSquare(possible, size);
         for (var rest = kept; rest != 0; rest &= rest - 1)
         {
             neighbours[BitOperations.TrailingZeroCount(rest)] = 0;
             open[BitOperations.TrailingZeroCount(rest)] = 0;
         }
 
+        var reached = within.AsSpan(reach * count, count);
         for (var rest = kept; rest != 0; rest &= rest - 1)
         {
             var first = BitOperations.TrailingZeroCount(rest);
-            for (var others = rest & (rest - 1); others != 0; others &= others - 1)
+            for (var others = rest & (rest - 1) & reached[first]; others != 0; others &= others - 1)
             {
                 var second = BitOperations.TrailingZeroCount(others);
                 var place = (first * count) + second;
-                if ((parting[place] & possible) == 0 && StandingTrunks.IsWithin(squares[place], reach))
+                if ((parting[place] & possible) == 0)
                 {
                     neighbours[first] |= 1u << second;
                     neighbours[second] |= 1u << first;
@@ -103,35 +109,72 @@ public sealed class NeighbourTable
     }
 
     /// <summary>
-    /// A distance to the nearest cannot be shorter in a part of the possible than in all of it, so the median of any part of a
-    /// size is at least the value at that place among all.
+    /// How far neighbours are sure to reach. A distance to the nearest cannot be shorter in a part of the possible than in all of
+    /// it, so the median of any part of a size is at least the value at that place among all.
     /// </summary>
-    private double LeastMedianSquare(uint possible, int size)
+    /// <param name="possible">All that may stand.</param>
+    /// <param name="size">How many stand in the end.</param>
+    /// <returns>The reach, as <see cref="Fill"/> takes it.</returns>
+    public int ReachOf(uint possible, int size)
     {
-        Span<double> nearest = stackalloc double[MostTrunks];
-        var found = 0;
+        if (size < StandingTrunks.ReachMattersFrom || (possible & (possible - 1)) == 0)
+        {
+            return count * (count - 1) / 2;
+        }
+
+        // A bit for each end of each gap, in the order of their lengths: so there is nothing to sort.
+        Span<ulong> nearest = stackalloc ulong[MostTrunks * (MostTrunks - 1) / 64 + 1];
         for (var rest = possible; rest != 0; rest &= rest - 1)
         {
             var trunk = BitOperations.TrailingZeroCount(rest);
+            var others = possible & ~(1u << trunk);
             var place = trunk * count;
-            var end = place + count;
-            while (place < end && ((possible & ~(1u << trunk)) >> nearestFirst[place] & 1) == 0)
+            while ((others >> nearestFirst[place] & 1) == 0)
             {
                 place++;
             }
 
-            // Straight into its place among those found, since they are few.
-            var square = place < end ? squares[(trunk * count) + nearestFirst[place]] : 0;
-            var slot = found++;
-            while (slot > 0 && nearest[slot - 1] > square)
-            {
-                nearest[slot] = nearest[slot - 1];
-                slot--;
-            }
-
-            nearest[slot] = square;
+            var other = nearestFirst[place];
+            var bit = (2 * ranks[(trunk * count) + other]) + (trunk < other ? 0 : 1);
+            nearest[bit >> 6] |= 1ul << bit;
         }
 
-        return found == 0 ? 0 : nearest[Math.Min((size - 1) / 2, found - 1)];
+        var before = Math.Min((size - 1) / 2, BitOperations.PopCount(possible) - 1);
+        var word = 0;
+        for (int found; (found = BitOperations.PopCount(nearest[word])) <= before; word++)
+        {
+            before -= found;
+        }
+
+        var bits = nearest[word];
+        for (; before > 0; before--)
+        {
+            bits &= bits - 1;
+        }
+
+        return ((word << 6) + BitOperations.TrailingZeroCount(bits)) / 2;
+    }
+
+    /// <summary>Ranks the gaps, and tells for each the trunks within reach of each where it is the median; last, all that are within any reach.</summary>
+    private uint[] Within(double[] squares)
+    {
+        (int First, int Second)[] pairs = [.. Enumerable.Range(0, count).SelectMany(first => Enumerable.Range(first + 1, count - first - 1).Select(second => (first, second))).OrderBy(pair => squares[(pair.first * count) + pair.second])];
+        var reached = new uint[(pairs.Length + 1) * count];
+        Array.Fill(reached, uint.MaxValue, pairs.Length * count, count);
+        for (var rank = 0; rank < pairs.Length; rank++)
+        {
+            var (one, other) = pairs[rank];
+            ranks[(one * count) + other] = ranks[(other * count) + one] = rank;
+            var reach = 6.25 * squares[(one * count) + other];
+            for (var first = 0; first < count; first++)
+            {
+                for (var second = 0; second < count; second++)
+                {
+                    reached[(rank * count) + first] |= first != second && StandingTrunks.IsWithin(squares[(first * count) + second], reach) ? 1u << second : 0;
+                }
+            }
+        }
+
+        return reached;
     }
 }

@@ -8,6 +8,8 @@ public sealed class RodTable
 {
     private readonly int count;
     private readonly uint[] beyond;
+    private readonly uint[] ends;
+    private readonly uint middles;
 
     /// <summary>Looks at every three, as <see cref="RodSearch.Find"/> does under seven trunks; from seven on both ends must be neighbours of the middle besides.</summary>
     /// <param name="trunks">The trunks, at most <see cref="NeighbourTable.MostTrunks"/>.</param>
@@ -18,12 +20,14 @@ public sealed class RodTable
         ArgumentNullException.ThrowIfNull(trunks);
         ArgumentNullException.ThrowIfNull(counts);
         count = trunks.Count;
-        beyond = new uint[count * count];
+        (beyond, ends) = (new uint[count * count], new uint[count]);
         foreach (var (end, middle, otherEnd, _) in RodSearch.OfAll(trunks, limit))
         {
             if (counts((1u << end) | (1u << middle) | (1u << otherEnd)))
             {
                 beyond[(middle * count) + Math.Min(end, otherEnd)] |= 1u << Math.Max(end, otherEnd);
+                ends[middle] |= 1u << Math.Min(end, otherEnd);
+                middles |= 1u << middle;
             }
         }
     }
@@ -36,18 +40,17 @@ public sealed class RodTable
 
     /// <summary>How many rods there are.</summary>
     /// <param name="kept">The trunks that stand.</param>
-    /// <param name="ends">For each of them the trunks that may be the ends of a rod through it.</param>
+    /// <param name="near">For each of them the trunks that may be the ends of a rod through it.</param>
     /// <returns>The number.</returns>
-    public int Number(uint kept, ReadOnlySpan<uint> ends)
+    public int Number(uint kept, ReadOnlySpan<uint> near)
     {
         var number = 0;
-        for (var rest = kept; rest != 0; rest &= rest - 1)
+        for (var rest = kept & middles; rest != 0; rest &= rest - 1)
         {
             var middle = BitOperations.TrailingZeroCount(rest);
-            var near = ends[middle];
-            for (var others = near; others != 0; others &= others - 1)
+            for (var others = near[middle] & ends[middle]; others != 0; others &= others - 1)
             {
-                number += BitOperations.PopCount(beyond[(middle * count) + BitOperations.TrailingZeroCount(others)] & near);
+                number += BitOperations.PopCount(beyond[(middle * count) + BitOperations.TrailingZeroCount(others)] & near[middle]);
             }
         }
 

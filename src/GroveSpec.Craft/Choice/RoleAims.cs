@@ -22,6 +22,7 @@ public sealed class RoleAims
 
     private readonly List<(uint Players, double[] Missing, double LeastElsewhere, double Least, double Lost)> roles = [];
     private readonly uint[] outranked;
+    private readonly uint outranking;
     private readonly uint pastCeiling;
 
     /// <summary>Reads the roles of a planting.</summary>
@@ -62,6 +63,8 @@ public sealed class RoleAims
                 outranked[one] |= played[one]?.Rank is { } first && played[other]?.Rank is { } second && first.Value < second.Value
                     && Size(trunks.Trunks[one], Dimension.Diameter) < Size(trunks.Trunks[other], Dimension.Diameter) ? 1u << other : 0;
             }
+
+            outranking |= outranked[one] != 0 ? 1u << one : 0;
         }
     }
 
@@ -91,7 +94,7 @@ public sealed class RoleAims
             lost += double.IsPositiveInfinity(least) ? role.Lost : least - role.Least;
         }
 
-        for (var rest = kept; rest != 0; rest &= rest - 1)
+        for (var rest = kept & outranking; rest != 0; rest &= rest - 1)
         {
             lost += OutOfRank * BitOperations.PopCount(outranked[BitOperations.TrailingZeroCount(rest)] & kept);
         }

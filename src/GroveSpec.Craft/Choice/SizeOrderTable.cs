@@ -7,6 +7,7 @@ namespace GroveSpec.Craft.Choice;
 public sealed class SizeOrderTable
 {
     private readonly int count;
+    private readonly uint anyWide;
     private readonly uint[] thinner;
     private readonly uint[] wider;
     private readonly uint[] counted;
@@ -44,6 +45,7 @@ public sealed class SizeOrderTable
                 {
                     thinner[wide] |= 1u << thin;
                     wider[thin] |= 1u << wide;
+                    anyWide |= 1u << wide;
                 }
             }
         }
@@ -54,6 +56,11 @@ public sealed class SizeOrderTable
     /// <returns>Those that are wide but short and those that are tall but thin, as sets.</returns>
     public (uint WideButShort, uint TallButThin) Find(uint kept)
     {
+        if ((kept & anyWide) == 0)
+        {
+            return (0, 0);
+        }
+
         Span<uint> partners = stackalloc uint[2 * NeighbourTable.MostTrunks];
         var open = 0u;
         for (var rest = kept; rest != 0; rest &= rest - 1)
@@ -90,11 +97,16 @@ public sealed class SizeOrderTable
     /// <returns>The number, by augmenting paths (Kuhn 1955, from memory).</returns>
     public int LeastTold(uint kept)
     {
+        if ((kept & anyWide) == 0)
+        {
+            return 0;
+        }
+
         Span<int> wideOf = stackalloc int[NeighbourTable.MostTrunks];
         wideOf.Fill(-1);
         var told = 0;
         var paired = 0u;
-        for (var rest = kept; rest != 0; rest &= rest - 1)
+        for (var rest = kept & anyWide; rest != 0; rest &= rest - 1)
         {
             var wide = BitOperations.TrailingZeroCount(rest);
             if ((thinner[wide] & kept) != 0)

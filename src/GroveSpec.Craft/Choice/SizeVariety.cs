@@ -29,6 +29,11 @@ internal sealed class SizeVariety(double?[] sizes)
     /// <returns>The bound.</returns>
     public double Least(uint kept, uint possible, int size)
     {
+        if ((possible & known) == 0)
+        {
+            return 1;
+        }
+
         var (keptSum, keptSquares) = Sums(kept);
         var (keptKnown, open) = (BitOperations.PopCount(kept & known), possible & ~kept);
         Span<double> sums = stackalloc double[NeighbourTable.MostTrunks + 1], squares = stackalloc double[NeighbourTable.MostTrunks + 1];

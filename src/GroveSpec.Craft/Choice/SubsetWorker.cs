@@ -57,6 +57,17 @@ internal sealed class SubsetWorker(ISubsetScore score, BestSets best, Cancellati
         var among = stage.Among(depth, missing);
         if (score.Bound(kept, kept | stage.Behind(depth), stage.Size, Limit - among) + among <= Limit)
         {
+            if (missing == 1)
+            {
+                // A choice is judged about as soon as it is bounded.
+                for (var place = depth; place < stage.Order.Length; place++)
+                {
+                    Judge(kept | (1u << stage.Order[place]));
+                }
+
+                return;
+            }
+
             Look(stage, depth + 1, kept | (1u << stage.Order[depth]));
             Look(stage, depth + 1, kept);
         }

@@ -9,6 +9,7 @@ namespace GroveSpec.Craft.Choice;
 public sealed class TwinTable
 {
     private readonly uint[] alike;
+    private readonly uint any;
 
     /// <summary>Compares every two trunks.</summary>
     /// <param name="trunks">The trunks, at most <see cref="NeighbourTable.MostTrunks"/>.</param>
@@ -26,6 +27,7 @@ public sealed class TwinTable
                 if (first != second && size(trunks.Trunks[first]) is { } one && size(trunks.Trunks[second]) is { } other && Likeness.IsCloserThan(one, other, percent))
                 {
                     alike[first] |= 1u << second;
+                    any |= 1u << first;
                 }
             }
         }
@@ -40,7 +42,7 @@ public sealed class TwinTable
     {
         var found = 0;
         var seen = 0u;
-        for (var rest = kept; rest != 0; rest &= rest - 1)
+        for (var rest = kept & any; rest != 0; rest &= rest - 1)
         {
             var first = BitOperations.TrailingZeroCount(rest);
             if ((seen >> first & 1) != 0 || (alike[first] & neighbours[first]) == 0)
@@ -76,7 +78,7 @@ public sealed class TwinTable
         ArgumentNullException.ThrowIfNull(table);
         var found = 0;
         var seen = 0u;
-        for (var rest = kept; rest != 0; rest &= rest - 1)
+        for (var rest = kept & any; rest != 0; rest &= rest - 1)
         {
             var first = BitOperations.TrailingZeroCount(rest);
             if ((seen >> first & 1) != 0 || (alike[first] & neighbours[first]) == 0)

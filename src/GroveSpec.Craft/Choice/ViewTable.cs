@@ -67,6 +67,7 @@ public sealed class ViewTable
         {
             Compare(trunk);
             var covering = this.covering[trunk];
+            Coverable |= covering != 0 ? 1u << trunk : 0;
             covers[trunk] = [.. order.Where(other => (covering >> other & 1) != 0).OrderBy(other => seen[other]!.Cover.Left).Select(other => (other, seen[other]!.Cover))];
         }
     }
@@ -79,6 +80,9 @@ public sealed class ViewTable
 
     /// <summary>The trunks that are seen, as a set.</summary>
     public uint Seen { get; }
+
+    /// <summary>The trunks whose base others would hide some of if all stood, as a set; none that is not among them is ever hidden.</summary>
+    public uint Coverable { get; }
 
     /// <summary>Whether three trunks would make two even gaps in the view if they followed each other.</summary>
     /// <param name="left">The trunk on the left.</param>
