@@ -79,7 +79,7 @@ public static class FreeGround
             Reach = bounds.Reach,
             Step = step,
             LineLimit = Checker.LimitOf(context, "three-in-line"),
-            Notes = [.. GroundNotes.Of(context, wish, newcomer)],
+            Notes = [.. GroundNotes.Of(context, wish, ground)],
         };
     }
 

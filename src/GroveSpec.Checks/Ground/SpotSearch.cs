@@ -26,6 +26,7 @@ internal sealed class SpotSearch
     private readonly Action<int, Action<int>> sideBySide;
     private readonly GroundLattice lattice;
     private readonly GroundBalance balance;
+    private readonly FirstPlace? first;
     private readonly Lazy<HashSet<string>> known;
     private readonly Length widestGap;
 
@@ -41,6 +42,7 @@ internal sealed class SpotSearch
     {
         (this.context, this.ground, this.bounds, this.judges, this.test, this.lattice, this.sideBySide) = (context, ground, bounds, judges, test, lattice, sideBySide);
         balance = new(ground.Others, Diameter, ground.Without.Outline);
+        first = FirstPlace.Of(context, ground);
         var others = ground.Others.Trunks;
         widestGap = others.Length < 2 ? Length.Zero : others.Max(one => others.Where(other => !ReferenceEquals(other, one)).Min(other => other.Place!.Value.DistanceTo(one.Place!.Value)));
         known = new(() => ground.Found.Select(KeyOf).ToHashSet(StringComparer.Ordinal));
@@ -96,12 +98,12 @@ internal sealed class SpotSearch
                 return (Place: place, Score: Score(judge, place, Length.FromMillimetres(room[index] * step)));
             },
             cancellation);
-        PlanPoint[] likely = [.. weighed.OrderBy(one => one.Score).ThenBy(one => one.Place.X).ThenBy(one => one.Place.Y).Take(MostMeasured).Select(one => one.Place), .. Peaks(room)];
+        PlanPoint[] likely = [.. weighed.OrderBy(one => one.Score).ThenBy(one => one.Place.X).ThenBy(one => one.Place.Y).Take(MostMeasured).Select(one => one.Place), .. Peaks(room), .. FirstPlaces()];
         var measured = InParts(likely.Length, (judge, number) => Measured(answer, judge, likely[number]), cancellation);
 
-        // No hand sets a trunk nearer than a step, so a spot with less room is told only where there is no better.
+        // No hand sets a trunk nearer than a step, so a spot with less room is told only where there is no better; nor is one on the centre line for a first trunk.
         var ranked = measured.OfType<Candidate>().OrderBy(one => Math.Round(one.Score, 9)).ThenByDescending(one => one.Room).ThenBy(one => one.Place.X).ThenBy(one => one.Place.Y).ToList();
-        var roomy = ranked.Where(one => one.Room >= HandStep.Of(context.Units)).ToList();
+        var roomy = ranked.Where(one => one.Room >= HandStep.Of(context.Units) && first?.IsCentred(one.Place) != true).ToList();
         return FarApart(roomy.Count > 0 ? roomy : ranked.Take(1));
     }
 
@@ -142,10 +144,15 @@ internal sealed class SpotSearch
         }
     }
 
+    /// <summary>The places that the first trunk is best set to, where they are free.</summary>
+    private IEnumerable<PlanPoint> FirstPlaces() => (first?.Best ?? [])
+        .Select(place => new PlanPoint(HandStep.Nearest(place.X, context.Units), HandStep.Nearest(place.Y, context.Units)))
+        .Where(place => bounds.Contains(place) && judges[0].IsFree(place));
+
     private double Score(GroundJudge judge, PlanPoint place, Length room) =>
         Math.Max(0, (RoomEnough - room) / RoomEnough)
         + ThinningScore.OfEvenness(judge.GapEvenness(place))
-        + (ThinningScore.SoftWeight * balance.Imbalance(place))
+        + (first?.Loss(place) ?? (ThinningScore.SoftWeight * balance.Imbalance(place)))
         + (ThinningScore.SoftWeight * Loneliness(place));
 
     /// <summary>What the gap to the nearest trunk is over the widest gap from any to its nearest, against that: a trunk that stands far off is none of the group.</summary>

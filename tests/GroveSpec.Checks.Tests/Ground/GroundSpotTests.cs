@@ -37,4 +37,36 @@ public sealed class GroundSpotTests
         var nearest = context.Standing.Trunks.Min(trunk => trunk.Place!.Value.DistanceTo(answer.Spots[0].Place).Millimetres);
         Assert.InRange(nearest, 20, 113.75);
     }
+
+    // A sixth of the width that the viewer sees, off the middle of the depth: 400 mm from the front, 260 mm from the side.
+    [Theory]
+    [InlineData(180, 66.7, 0)]
+    [InlineData(0, 66.7, 0)]
+    [InlineData(90, 0, 43.3)]
+    public void The_first_trunk_of_a_container_stands_a_third_of_the_way_in_from_a_side(int from, double x, double y)
+    {
+        var answer = Empty($"viewed from {from} deg, at 1500 mm\n");
+        Assert.All(answer.Spots.Take(2), spot => Assert.InRange(Away(spot, x, y), 0, 0.6));
+        Assert.Equal(-answer.Spots[0].Place.X.Millimetres, answer.Spots[1].Place.X.Millimetres, 0.001);
+        Assert.Equal(-answer.Spots[0].Place.Y.Millimetres, answer.Spots[1].Place.Y.Millimetres, 0.001);
+        Assert.All(answer.Spots, spot => Assert.True(from == 90 ? Math.Abs(spot.Place.Y.Millimetres) > 20.8 : Math.Abs(spot.Place.X.Millimetres) > 32));
+        Assert.Contains(answer.Notes, note => note.Contains("about a third of the way in", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_file_that_mutes_the_check_of_the_centre_line_may_have_its_first_trunk_there()
+    {
+        var answer = Empty("viewed from 180 deg, at 1500 mm\nmute centred-main because \"formal\"\n");
+        Assert.InRange(Away(answer.Spots[0], 0, 0), 0, 1);
+        Assert.DoesNotContain(answer.Notes, note => note.Contains("third of the way", StringComparison.Ordinal));
+    }
+
+    private static GroundAnswer Empty(string rest) => FreeGround.Find(
+        Check.Of("planting \"Empty\"\nhabit group\nspecies larix-kaempferi\ncontainer oval 400 x 260 x 40 mm\n" + rest).ToContext(),
+        new(Length.FromMillimetres(20), null, null),
+        cancellation: TestContext.Current.CancellationToken);
+
+    /// <summary>How far from a place, or from the one opposite, a spot lies.</summary>
+    private static double Away(GroundSpot spot, double x, double y) =>
+        Math.Min(spot.Place.DistanceTo(PlanPoint.FromMillimetres(x, y)).Millimetres, spot.Place.DistanceTo(PlanPoint.FromMillimetres(-x, -y)).Millimetres);
 }
