@@ -31,7 +31,7 @@ internal sealed class CentredMain : IRule
         }
 
         var (offset, width) = OffCentre(context.View.Frame.From, outline, largest);
-        var distance = offset < Length.Zero ? -offset : offset;
+        var distance = offset.Magnitude;
         if (!Likeness.IsAtMostPart(distance, width, limit))
         {
             return [];
@@ -92,7 +92,7 @@ internal sealed class CentredMain : IRule
     public static bool IsCentred((Bearing Right, Length Middle, Length Width) line, PlanPoint place, double limit)
     {
         var offset = OffCentre(line, place);
-        return Likeness.IsAtMostPart(offset < Length.Zero ? -offset : offset, line.Width, limit);
+        return Likeness.IsAtMostPart(offset.Magnitude, line.Width, limit);
     }
 
     /// <summary>The centre line of a container as a viewer sees it.</summary>

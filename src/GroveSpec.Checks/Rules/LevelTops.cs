@@ -46,7 +46,7 @@ internal sealed class LevelTops : IRule
     private Finding Tell(CheckContext context, (SeenTrunk Left, SeenTrunk Middle, SeenTrunk Right, TopLine Line) three, double limit)
     {
         string left = Wording.Name(three.Left.Name), middle = Wording.Name(three.Middle.Name), right = Wording.Name(three.Right.Name);
-        var off = three.Line.Offset == Length.Zero ? "exactly on" : $"only {LengthWording.Say(Abs(three.Line.Offset), context.Units)} off";
+        var off = three.Line.Offset == Length.Zero ? "exactly on" : $"only {LengthWording.Say(three.Line.Offset.Magnitude, context.Units)} off";
         var change = three.Line.RiseToClear(limit) * (three.Middle.Top!.Value.Depth / context.View.Frame.Distance);
         var amount = LengthWording.Say(Length.FromMillimetres(Math.Ceiling(Math.Max(change.Millimetres, 1))), context.Units);
         var advice = three.Line.Offset == Length.Zero ? $"Shorten {middle} by {amount} or more, or let it rise as much"
@@ -66,6 +66,4 @@ internal sealed class LevelTops : IRule
             Figures = [new Figure.Tops(three.Left.Name, three.Right.Name)],
         };
     }
-
-    private static Length Abs(Length length) => length < Length.Zero ? -length : length;
 }

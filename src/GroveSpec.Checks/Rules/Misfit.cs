@@ -213,7 +213,7 @@ internal sealed class Misfit : IRule
     private static string Amount(CheckContext context, FittedReading one)
     {
         var misfit = MisfitOf(context, one);
-        return $"{Fine(misfit < Length.Zero ? -misfit : misfit, context)} too {(misfit > Length.Zero ? "long" : "short")}";
+        return $"{Fine(misfit.Magnitude, context)} too {(misfit > Length.Zero ? "long" : "short")}";
     }
 
     private static string Fine(Length length, CheckContext context) => context.Units == UnitSystem.Inch

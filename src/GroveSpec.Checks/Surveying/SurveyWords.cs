@@ -217,7 +217,7 @@ public static class SurveyWords
             case SurveyedReadingKind.LeftOut when judged is { Fitted: { } fitted, OtherFitted: { } other }:
                 return $"{name} reads {Fine(judged.Reading.Distance, units)}, but of the two places that the others leave the one makes it {Fine(fitted, units)} and the other {Fine(other, units)}: it fits neither, and was left out.{UnitSlip.Hint(judged.Reading.Distance, [fitted, other])}";
             case SurveyedReadingKind.LeftOut when judged.Fitted is { } fitted:
-                return $"{name} reads {Fine(judged.Reading.Distance, units)}, but the others make it {Fine(fitted, units)}: it is {Fine(Absolute(judged.Misfit!.Value), units)} too {(judged.Misfit > Length.Zero ? "long" : "short")}, and was left out.{UnitSlip.Hint(judged.Reading.Distance, [fitted])}";
+                return $"{name} reads {Fine(judged.Reading.Distance, units)}, but the others make it {Fine(fitted, units)}: it is {Fine(judged.Misfit!.Value.Magnitude, units)} too {(judged.Misfit > Length.Zero ? "long" : "short")}, and was left out.{UnitSlip.Hint(judged.Reading.Distance, [fitted])}";
             case SurveyedReadingKind.LeftOut:
                 return $"{name} reads {Fine(judged.Reading.Distance, units)}, which does not fit the others, and was left out.";
             case SurveyedReadingKind.AgainstPlaces:
@@ -313,7 +313,7 @@ public static class SurveyWords
         SurveyedReading[] told = [.. survey.Readings.Where(judged => judged.Misfit is not null)];
         return told.Length == 0 || survey.IsTooLarge || survey.IsUnsettled || !survey.Misplaced.IsEmpty || survey.Readings.Any(judged => judged.Kind != SurveyedReadingKind.Fits)
             ? ""
-            : $"{(told.Length == 1 ? "The reading fits" : "All readings fit")}, {(told.Length == 1 ? "" : "the worst ")}to {Fine(told.Select(judged => Absolute(judged.Misfit!.Value)).Max(), units)}.";
+            : $"{(told.Length == 1 ? "The reading fits" : "All readings fit")}, {(told.Length == 1 ? "" : "the worst ")}to {Fine(told.Select(judged => judged.Misfit!.Value.Magnitude).Max(), units)}.";
     }
 
     private static string SomeAreOff(TapeSurvey survey, IReadOnlyList<SurveyedReading> judged, UnitSystem units) =>
@@ -349,6 +349,4 @@ public static class SurveyWords
         var text = Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString(decimals == 1 ? "0.0" : "0.00", CultureInfo.InvariantCulture);
         return text.Trim('0', '.', '-').Length == 0 ? text.TrimStart('-') : text;
     }
-
-    private static Length Absolute(Length length) => length < Length.Zero ? -length : length;
 }

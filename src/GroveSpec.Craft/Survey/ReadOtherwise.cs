@@ -32,7 +32,7 @@ public sealed record ReadOtherwise(bool IsBetweenBark, Length Worst)
         Length[] misfits = [.. other.Readings.Select(judged => judged.Misfit).OfType<Length>()];
         var isChecked = other.SpareReadings + BetweenKnown(other) >= FewestSpare;
         return IsWhole(other) && isChecked && misfits.Length == used.Length
-            ? new(isBetweenBark, misfits.Max(misfit => misfit < Length.Zero ? -misfit : misfit))
+            ? new(isBetweenBark, misfits.Max(misfit => misfit.Magnitude))
             : null;
     }
 

@@ -30,14 +30,14 @@ public readonly record struct TopLine(Length Length, Length Offset, double Level
     /// <summary>Whether the offset is at most so many percent of the length.</summary>
     /// <param name="percent">The limit.</param>
     /// <returns>True when it is; false when the line has no length.</returns>
-    public bool IsWithin(double percent) => Length > Length.Zero && Likeness.IsAtMostPart(Offset < Length.Zero ? -Offset : Offset, Length, percent);
+    public bool IsWithin(double percent) => Length > Length.Zero && Likeness.IsAtMostPart(Offset.Magnitude, Length, percent);
 
     /// <summary>How much the middle top has to rise or sink, further to its side, to come to a limit.</summary>
     /// <param name="percent">The limit in percent of the length.</param>
     /// <returns>The change in the picture, not below zero; a tenth of the length at least for a line that is nearly upright.</returns>
     public Length RiseToClear(double percent)
     {
-        var missing = (Length * (percent / 100)) - (Offset < Length.Zero ? -Offset : Offset);
+        var missing = (Length * (percent / 100)) - Offset.Magnitude;
         return missing <= Length.Zero ? Length.Zero : missing * (1 / Math.Max(LevelShare, 0.1));
     }
 }

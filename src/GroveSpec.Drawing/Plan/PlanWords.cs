@@ -111,7 +111,7 @@ internal static class PlanWords
     public static string Day(LocalDate date) => $"{date.Day} {Months[date.Month - 1]} {date.Year}";
 
     private static string Side(Length length, string ahead, string behind, UnitSystem units) =>
-        length == Length.Zero ? "on the middle line" : $"{DrawnLength.Text(length < Length.Zero ? -length : length, units)} {(length > Length.Zero ? ahead : behind)}";
+        length == Length.Zero ? "on the middle line" : $"{DrawnLength.Text(length.Magnitude, units)} {(length > Length.Zero ? ahead : behind)}";
 
     private static string Number(int count) => count < Numbers.Length ? Numbers[count] : DrawnLength.Plain(count, 0);
 

@@ -198,7 +198,7 @@ internal sealed class SurveyLines
         var read = Bare(judged.Reading.Distance, units);
         return judged.Kind switch
         {
-            SurveyedReadingKind.LeftOut or SurveyedReadingKind.AgainstPlaces when judged is { Misfit: { } misfit, OtherFitted: null } => $"{read}, {Bare(misfit < Length.Zero ? -misfit : misfit, units)} too {(misfit > Length.Zero ? "long" : "short")}",
+            SurveyedReadingKind.LeftOut or SurveyedReadingKind.AgainstPlaces when judged is { Misfit: { } misfit, OtherFitted: null } => $"{read}, {Bare(misfit.Magnitude, units)} too {(misfit > Length.Zero ? "long" : "short")}",
             SurveyedReadingKind.LeftOut => $"{read}, left out",
             SurveyedReadingKind.MayBeOff => $"{read}, may be off",
             _ => read,

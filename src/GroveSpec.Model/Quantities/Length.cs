@@ -29,6 +29,9 @@ public readonly record struct Length(long Nanometres) : IComparable<Length>
     public static Length FromMillimetres(double millimetres) =>
         new(checked((long)Math.Round(millimetres * NanometresPerMillimetre, MidpointRounding.AwayFromZero)));
 
+    /// <summary>How long it is, whichever way it goes.</summary>
+    public Length Magnitude => Nanometres < 0 ? -this : this;
+
     /// <inheritdoc/>
     public int CompareTo(Length other) => Nanometres.CompareTo(other.Nanometres);
 
