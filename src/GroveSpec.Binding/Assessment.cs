@@ -79,9 +79,12 @@ public sealed record Assessment
         var bound = Binder.Bind(tree, file, reader);
         cancellation.ThrowIfCancellationRequested();
         var day = date ?? bound.Planting.NewestDay;
-        var state = TapePlacement.Complete(bound.Planting.StateOn(day));
+        var stated = bound.Planting.StateOn(day);
         TapeAgreement? agreement = null;
-        var context = new CheckContext(bound.Planting, state, bound.Origins, units) { Tapes = () => agreement = TapeAgreement.Of(state, tapes, cancellation) };
+        TapeAgreement Agree() => agreement ??= TapeAgreement.Of(stated, tapes, cancellation);
+        var distrusted = TapePlacement.IsWanted(stated) ? Agree().Distrusted(bound.Planting.Tapes) : ImmutableHashSet<int>.Empty;
+        var state = TapePlacement.Complete(stated, distrusted);
+        var context = new CheckContext(bound.Planting, state, bound.Origins, units) { Tapes = Agree, Distrusted = distrusted };
         var report = Checker.Check(context, bound.Findings, cancellation);
         return new Assessment
         {
@@ -101,7 +104,7 @@ public sealed record Assessment
 
     /// <summary>What the checks of composition were given, for whoever asks them again. Each call makes another, since a context remembers what was told.</summary>
     /// <returns>The context.</returns>
-    public CheckContext ToContext() => new(Planting, State, Origins, Units);
+    public CheckContext ToContext() => new(Planting, State, Origins, Units) { Distrusted = Tapes?.Distrusted(Planting.Tapes) ?? ImmutableHashSet<int>.Empty };
 
     /// <summary>The text that a finding's place lies in.</summary>
     /// <param name="file">The file that the place names.</param>

@@ -31,6 +31,9 @@ public sealed record CheckContext(Planting Planting, PlantingState State, IOrigi
     /// <summary>Looks how the tape readings agree; null where they are not to be looked at, as where only the composition is asked for, again and again.</summary>
     public Func<TapeAgreement>? Tapes { get; init; }
 
+    /// <summary>Tape readings, by their numbers from 0, that place no trunk that the others place: those of <see cref="TapeAgreement.Distrusted"/>.</summary>
+    public IReadOnlySet<int> Distrusted { get; init; } = ImmutableHashSet<int>.Empty;
+
     /// <summary>What checks have told already, for those that might tell it again.</summary>
     internal OneFactOnce Facts { get; } = new();
 

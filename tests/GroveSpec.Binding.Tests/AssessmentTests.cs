@@ -1,3 +1,4 @@
+using GroveSpec.Model.Quantities;
 using Xunit;
 
 namespace GroveSpec.Binding.Tests;
@@ -58,5 +59,36 @@ public sealed class AssessmentTests
         Assert.Equal(7, assessment.Planting.Trunks.Length);
         Assert.Equal(8, assessment.Planting.Tasks.Length);
         Assert.Equal("2026-10-30", assessment.Date?.ToString("uuuu-MM-dd", null));
+    }
+
+    private const string Taped = """
+        planting "Taped"
+        habit group
+        species larix-kaempferi
+        container oval 420 x 240 x 40 mm
+        trunk A at -90, 10 mm diameter 12 mm
+        trunk B at 60, -30 mm diameter 12 mm
+        trunk C at 10, 70 mm diameter 12 mm
+        trunk D at 120, 60 mm diameter 12 mm
+        trunk E at -40, -50 mm diameter 12 mm
+        trunk F diameter 12 mm
+        tape A to F 260.1 mm
+        tape B to F 115.1 mm
+        tape C to F 173.1 mm
+        tape D to F 75.1 mm
+        tape E to F 216.8 mm
+
+        """;
+
+    [Theory]
+    [InlineData("tape B to F 115.1 mm", "tape B to F 155.1 mm", 170, 4)]
+    [InlineData("trunk D at 120, 60 mm", "trunk D at 80, 60 mm", 170, 4)]
+    [InlineData("tape B to F 115.1 mm", "tape B to F 115.2 mm", 170, 4)]
+    public void A_reading_or_a_place_that_is_off_moves_no_trunk_that_the_others_place(string right, string wrong, double x, double y)
+    {
+        var assessment = Planted.Of(Taped.Replace(right, wrong, StringComparison.Ordinal));
+        var place = assessment.State.Trunks.Single(trunk => trunk.Name == "F").Place!.Value;
+        Assert.InRange(place.DistanceTo(PlanPoint.FromMillimetres(x, y)).Millimetres, 0, 0.5);
+        Assert.DoesNotContain(assessment.Findings, finding => finding.Check.Name == "off-container");
     }
 }

@@ -146,8 +146,8 @@ public static class SmallestMove
         var planting = context.Planting with { Trunks = [.. context.Planting.Trunks.Select(other => ReferenceEquals(other, trunk) ? moved : other)] };
         var state = planting.Tapes.IsEmpty
             ? context.State with { Planting = planting, Trunks = [.. context.State.Trunks.Select(state => ReferenceEquals(state.Trunk, trunk) ? state with { Trunk = moved, Place = place } : state)] }
-            : TapePlacement.Complete(planting.StateOn(context.State.Date));
-        return new CheckContext(planting, state, context.Origins, context.Units);
+            : TapePlacement.Complete(planting.StateOn(context.State.Date), context.Distrusted);
+        return new CheckContext(planting, state, context.Origins, context.Units) { Distrusted = context.Distrusted };
     }
 
     private static Remedy Remedy(CheckContext context, Trunk trunk, PlanPoint from, PlanPoint place)

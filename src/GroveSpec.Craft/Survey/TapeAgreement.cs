@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GroveSpec.Model.Quantities;
+using GroveSpec.Model.Readings;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Craft.Survey;
@@ -29,6 +30,16 @@ public sealed class TapeAgreement
 
     /// <summary>The readings of each network that do not agree as a tape reads where it cannot be told which are off, by their numbers from 0.</summary>
     public required ImmutableArray<ImmutableArray<int>> Unsettled { get; init; }
+
+    /// <summary>The readings that no trunk should be placed by: those that are off, and those to a trunk whose own place is surely wrong.</summary>
+    /// <param name="readings">The tape readings of the planting.</param>
+    /// <returns>Their numbers from 0.</returns>
+    public IReadOnlySet<int> Distrusted(ImmutableArray<TapeReading> readings)
+    {
+        var wrong = Misplaced.Where(place => place.IsSure).Select(place => place.Trunk).ToHashSet(StringComparer.Ordinal);
+        var toWrong = wrong.Count == 0 ? [] : Enumerable.Range(0, readings.Length).Where(number => wrong.Contains(readings[number].From) || wrong.Contains(readings[number].To));
+        return LeftOut.Select(one => one.Reading).Concat(toWrong).ToHashSet();
+    }
 
     /// <summary>Looks how readings agree. Of more than <see cref="TapeSurvey.MostTrunks"/> trunks without a place that hang together nothing is told.</summary>
     /// <param name="state">The planting on a day, whose thicknesses are those of the day; only places that the file states count as known.</param>

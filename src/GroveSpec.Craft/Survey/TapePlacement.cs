@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GroveSpec.Model.Quantities;
 using GroveSpec.Model.Readings;
 using GroveSpec.Model.States;
@@ -8,7 +9,8 @@ namespace GroveSpec.Craft.Survey;
 /// <remarks>
 /// A trunk is placed when it has usable readings to at least three placed trunks that do not stand on one line; with two,
 /// or with all on one line, two places would fit and none is chosen. Its place is the least-squares fit of its readings.
-/// Trunks placed so serve as marks for others, round by round, until no more can be placed. A reading between bark is made
+/// Trunks placed so serve as marks for others, round by round, until no more can be placed. A reading that the others disagree
+/// with is not asked where they place a trunk without it, so that its mistake is not laid on them. A reading between bark is made
 /// one between centres by both radii, and cannot be used while one of them is not known.
 /// </remarks>
 public static class TapePlacement
@@ -28,18 +30,41 @@ public static class TapePlacement
         return TapeLengths.BetweenCentres(reading, from, to) is not null;
     }
 
+    /// <summary>Whether there is a trunk without a place and a reading that may give it one.</summary>
+    /// <param name="state">A planting on a day.</param>
+    /// <returns>False where <see cref="Complete"/> has nothing to do.</returns>
+    public static bool IsWanted(PlantingState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return !state.Planting.Tapes.IsEmpty && state.Trunks.Any(trunk => trunk.Place is null);
+    }
+
     /// <summary>Fills in the places that tape readings give.</summary>
     /// <param name="state">A planting on a day.</param>
+    /// <param name="distrusted">Readings by their numbers from 0 that place a trunk only where the others do not: those that <see cref="TapeAgreement.Distrusted"/> tells.</param>
     /// <returns>The state with every trunk placed that can be; places that are stated stay as they are. The same readings in any order give the same places.</returns>
-    public static PlantingState Complete(PlantingState state)
+    public static PlantingState Complete(PlantingState state, IReadOnlySet<int> distrusted)
     {
-        if (state.Planting.Tapes.IsEmpty || state.Trunks.All(trunk => trunk.Place is not null))
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(distrusted);
+        if (!IsWanted(state))
         {
             return state;
         }
 
         var trunks = state.Trunks.ToBuilder();
-        var readings = ReadingsOf(state);
+        Place(trunks, ReadingsOf(state, distrusted));
+        if (distrusted.Count > 0)
+        {
+            Place(trunks, ReadingsOf(state, new HashSet<int>()));
+        }
+
+        return state with { Trunks = trunks.ToImmutable() };
+    }
+
+    /// <summary>Places all trunks that some readings place.</summary>
+    private static void Place(ImmutableArray<TrunkState>.Builder trunks, List<(int Other, double Millimetres)>[] readings)
+    {
         var waiting = Enumerable.Range(0, trunks.Count).Where(index => trunks[index].Place is null && readings[index].Count >= FewestMarks).ToList();
         while (waiting.Count > 0)
         {
@@ -69,11 +94,9 @@ public static class TapePlacement
                 .Where(index => trunks[index].Place is null && readings[index].Count >= FewestMarks)
                 .Order()];
         }
-
-        return state with { Trunks = trunks.ToImmutable() };
     }
 
-    private static List<(int Other, double Millimetres)>[] ReadingsOf(PlantingState state)
+    private static List<(int Other, double Millimetres)>[] ReadingsOf(PlantingState state, IReadOnlySet<int> distrusted)
     {
         var byName = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var index = 0; index < state.Trunks.Length; index++)
@@ -87,9 +110,10 @@ public static class TapePlacement
             readings[index] = [];
         }
 
-        foreach (var tape in state.Planting.Tapes)
+        for (var number = 0; number < state.Planting.Tapes.Length; number++)
         {
-            if (byName.TryGetValue(tape.From, out var from) && byName.TryGetValue(tape.To, out var to) && from != to
+            var tape = state.Planting.Tapes[number];
+            if (!distrusted.Contains(number) && byName.TryGetValue(tape.From, out var from) && byName.TryGetValue(tape.To, out var to) && from != to
                 && TapeLengths.BetweenCentres(tape, state.Trunks[from], state.Trunks[to]) is { } distance)
             {
                 readings[from].Add((to, distance));

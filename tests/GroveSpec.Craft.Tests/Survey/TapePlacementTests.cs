@@ -22,7 +22,10 @@ public sealed class TapePlacementTests
     private static TapeReading Tape(string from, string to, double distance, bool isBetweenBark = false) => new(from, to, Length.FromMillimetres(distance), isBetweenBark, Origin.Default);
 
     private static PlanPoint? PlaceOf(string name, Trunk[] trunks, params TapeReading[] tapes) =>
-        TapePlacement.Complete(new Planting { Trunks = [.. trunks], Tapes = [.. tapes] }.StateOn(null)).Trunks.Single(trunk => trunk.Name == name).Place;
+        PlaceWithout([], name, trunks, tapes);
+
+    private static PlanPoint? PlaceWithout(int[] distrusted, string name, Trunk[] trunks, params TapeReading[] tapes) =>
+        TapePlacement.Complete(new Planting { Trunks = [.. trunks], Tapes = [.. tapes] }.StateOn(null), distrusted.ToHashSet()).Trunks.Single(trunk => trunk.Name == name).Place;
 
     [Fact]
     public void The_planned_trunk_of_the_language_page_is_placed_by_its_three_readings()
@@ -50,6 +53,20 @@ public sealed class TapePlacementTests
             var place = PlaceOf("N", [.. marks, Unplaced("N")], [.. marks.Select(mark => Tape("N", mark.Name, To(mark)))]);
             return place is { } found && found.DistanceTo(PlanPoint.FromMillimetres(x, y)) < Length.FromMillimetres(0.01);
         });
+    }
+
+    [Fact]
+    public void A_reading_that_is_not_trusted_is_asked_only_where_the_others_do_not_place_the_trunk()
+    {
+        // Sought at (0, 0), 100 mm from each; M hangs on N.
+        Trunk[] trunks = [Placed("A", 100, 0), Placed("B", -60, 80), Placed("C", 0, -100), Placed("D", 80, 60), Unplaced("N"), Unplaced("M")];
+        TapeReading[] four = [Tape("N", "A", 100), Tape("N", "B", 100), Tape("D", "N", 140), Tape("N", "C", 100), Tape("M", "N", 50), Tape("M", "A", Math.Sqrt(12_500)), Tape("M", "C", 150)];
+        Assert.InRange(PlaceOf("N", trunks, four)!.Value.DistanceTo(PlanPoint.Origin).Millimetres, 5, 40);
+        Assert.InRange(PlaceWithout([2], "N", trunks, four)!.Value.DistanceTo(PlanPoint.Origin).Millimetres, 0, 0.001);
+        Assert.InRange(PlaceWithout([2], "M", trunks, four)!.Value.DistanceTo(PlanPoint.FromMillimetres(0, 50)).Millimetres, 0, 0.001);
+
+        // Two are left, which two places fit.
+        Assert.Equal(PlaceOf("N", trunks, four), PlaceWithout([0, 2, 3], "N", trunks, four));
     }
 
     [Fact]
