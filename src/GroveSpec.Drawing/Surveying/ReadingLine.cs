@@ -74,6 +74,11 @@ internal sealed class ReadingLine(DrawnTrunk one, DrawnTrunk other, ReadingLineK
         return Math.Abs(((other.X - one.X) * y) - ((other.Y - one.Y) * x)) / Math.Max(1e-9, Run * Math.Sqrt((x * x) + (y * y)));
     }
 
+    /// <summary>Whether another line joins the same two trunks.</summary>
+    /// <param name="line">The other line.</param>
+    /// <returns>True where it does, whichever way it was read.</returns>
+    public bool JoinsTheSame(ReadingLine line) => line.Joins(one, other) || line.Joins(other, one);
+
     /// <summary>How far a place is from the line.</summary>
     /// <param name="x">The place.</param>
     /// <param name="y">The place, downward.</param>
@@ -87,6 +92,8 @@ internal sealed class ReadingLine(DrawnTrunk one, DrawnTrunk other, ReadingLineK
         var (awayX, awayY) = (x - from.X - (runX * share), y - from.Y - (runY * share));
         return Math.Sqrt((awayX * awayX) + (awayY * awayY));
     }
+
+    private bool Joins(DrawnTrunk from, DrawnTrunk to) => one == from && other == to;
 
     private (double First, double Last) Ends()
     {

@@ -20,6 +20,8 @@ internal sealed class SurveyLines
     // Among more lines than these no length could be told from its neighbours.
     private const int MostLengths = 400;
     private const double CostOfDoubt = 8;
+    private const double CostOfMistaking = 24;
+    private const int StepsBeside = 5;
 
     private readonly List<ReadingLine> drawn = [];
     private readonly List<(int Label, ReadingLine Line)> asked = [];
@@ -158,10 +160,10 @@ internal sealed class SurveyLines
         {
             foreach (var side in (ReadOnlySpan<double>)[1, -1])
             {
-                for (var step = 0; step < 2; step++)
+                for (var step = 0; step < StepsBeside; step++)
                 {
                     var (x, y) = line.At(share, side * (line.Clearance(width, TextHeight) + (step * 6)));
-                    places.Add(new LabelCandidate(x, y, (Math.Abs(share - 0.5) * 12) + (step * 3) + (IsNearOthers(line, x, y, width) ? CostOfDoubt : 0)));
+                    places.Add(new LabelCandidate(x, y, (Math.Abs(share - 0.5) * 12) + (step * 3) + Doubt(line, x, y, width)));
                 }
             }
         }
@@ -169,28 +171,29 @@ internal sealed class SurveyLines
         return places;
     }
 
-    private bool IsNearOthers(ReadingLine line, double x, double y, double width)
-    {
-        const int Looks = 2;
-        var (sine, cosine) = Math.SinCos(line.TurnDegrees * Math.PI / 180);
-        foreach (var other in drawn)
-        {
-            if (other == line || (!line.MustBeTold && line.SineTo(other) > SineOfMuchTheSameWay))
-            {
-                continue;
-            }
+    private bool IsNearOthers(ReadingLine line, double x, double y, double width) =>
+        drawn.Exists(other => other != line && line.SineTo(other) <= SineOfMuchTheSameWay && Nearest(line, other, x, y, width) < ClearOfOthers);
 
-            for (var look = -Looks; look <= Looks; look++)
-            {
-                var along = width / 2 * look / Looks;
-                if (other.DistanceFrom(x + (cosine * along), y + (sine * along)) < ClearOfOthers)
-                {
-                    return true;
-                }
-            }
+    /// <summary>What it costs that a text beside its line stands near others, or nearer to one of its own colour than to its own; one between the same two trunks is no other.</summary>
+    private double Doubt(ReadingLine line, double x, double y, double width)
+    {
+        var own = Nearest(line, line, x, y, width);
+        var cost = 0.0;
+        foreach (var other in drawn.Where(other => other != line && !line.JoinsTheSame(other)))
+        {
+            var away = Nearest(line, other, x, y, width);
+            cost = Math.Max(cost, other.Kind == line.Kind && away < own ? CostOfMistaking : away < ClearOfOthers ? CostOfDoubt : 0);
         }
 
-        return false;
+        return cost;
+    }
+
+    /// <summary>How near the middle of what is written comes to a line, in pixels.</summary>
+    private static double Nearest(ReadingLine written, ReadingLine line, double x, double y, double width)
+    {
+        const int Looks = 2;
+        var (sine, cosine) = Math.SinCos(written.TurnDegrees * Math.PI / 180);
+        return Enumerable.Range(-Looks, (2 * Looks) + 1).Select(look => width / 2 * look / Looks).Min(along => line.DistanceFrom(x + (cosine * along), y + (sine * along)));
     }
 
     private static string Label(SurveyedReading judged, UnitSystem units)

@@ -166,14 +166,33 @@ public sealed class SurveyPlateTests
             // From the baseline up by half a numeral.
             return (x + (Math.Sin(along) * 3), y - (Math.Cos(along) * 3), along);
         }
+    }
 
-        static double Away((double FromX, double FromY, double ToX, double ToY) line, double x, double y)
+    [Fact]
+    public void What_is_said_of_a_reading_that_is_off_stands_nearer_to_its_own_line_than_to_any_other_that_is_off()
+    {
+        var (told, mistakable) = (0, new List<string>());
+        for (var seed = 1; seed <= 120; seed++)
         {
-            var (fromX, fromY, toX, toY) = line;
-            var (runX, runY) = (toX - fromX, toY - fromY);
-            var share = Math.Clamp((((x - fromX) * runX) + ((y - fromY) * runY)) / ((runX * runX) + (runY * runY)), 0, 1);
-            return Math.Sqrt(Math.Pow(x - fromX - (share * runX), 2) + Math.Pow(y - fromY - (share * runY), 2));
+            var state = Surveyed(seed);
+            var reader = new PlateReader(SurveyPlate.Draw(state, TapeSurvey.Of(state), DrawingOptions.Default));
+            var lines = reader.Of("gs-reading-off").Select(line => (Id: line.Attribute("data-origin")!.Value, Run: Assert.Single(PlateReader.Pieces(line.Attribute("d")!.Value)))).ToArray();
+            foreach (var (misfit, label) in reader.Of("gs-misfit").Zip(reader.Labels.Where(label => label.Class == "gs-misfit")))
+            {
+                var own = Assert.Single(lines, line => line.Id == misfit.Attribute("data-origin")!.Value);
+                told++;
+                if (lines.Any(line => line.Id != own.Id && Nearest(line.Run, label.Box) < Nearest(own.Run, label.Box)))
+                {
+                    mistakable.Add($"{seed}: {misfit.Value}");
+                }
+            }
         }
+
+        // Where lines are so many that there is room nowhere, a thin line leads from the words to theirs.
+        Assert.True(told > 30 && mistakable.Count <= told / 20, $"{mistakable.Count} of {told}: {string.Join(", ", mistakable)}");
+
+        static double Nearest((double FromX, double FromY, double ToX, double ToY) line, GroveSpec.Drawing.Scene.Box box) =>
+            Enumerable.Range(0, 5).Min(look => Away(line, box.Left + ((box.Right - box.Left) * look / 4), box.CentreY));
     }
 
     [Fact]
@@ -233,5 +252,13 @@ public sealed class SurveyPlateTests
             Tapes = [.. tapes.Select((tape, index) => new TapeReading(tape.From, tape.To, Length.FromMillimetres(Math.Max(1, tape.Read)), false, new Origin($"tape:{index}")))],
         };
         return PlantingState.Of(planting, null);
+    }
+
+    private static double Away((double FromX, double FromY, double ToX, double ToY) line, double x, double y)
+    {
+        var (fromX, fromY, toX, toY) = line;
+        var (runX, runY) = (toX - fromX, toY - fromY);
+        var share = Math.Clamp((((x - fromX) * runX) + ((y - fromY) * runY)) / ((runX * runX) + (runY * runY)), 0, 1);
+        return Math.Sqrt(Math.Pow(x - fromX - (share * runX), 2) + Math.Pow(y - fromY - (share * runY), 2));
     }
 }
