@@ -10,6 +10,9 @@ public sealed class MovableTip : Movable
     private const double SteepestLean = 80;
     private const double LeanStep = 0.5;
 
+    // What is rounded to a lean that it may have may itself lie farther by so many degrees.
+    private const double Hair = 1;
+
     private readonly (double Right, double Back, double Up) first;
     private readonly bool keepsLength;
     private readonly double? runStep;
@@ -28,7 +31,7 @@ public sealed class MovableTip : Movable
         (this.first, this.keepsLength, this.runStep) = (first, keepsLength, runStep);
         cosine = Math.Cos(mostDegrees * Math.PI / 180);
         length = Math.Sqrt((first.Right * first.Right) + (first.Back * first.Back) + (first.Up * first.Up));
-        Farthest = 2 * length * Math.Sin(Math.Min(mostDegrees, 90) * Math.PI / 360) / Math.Max(0.2, Math.Cos(SteepestLean * Math.PI / 180));
+        Farthest = FarthestOf(mostDegrees + Hair);
     }
 
     /// <inheritdoc/>
@@ -90,6 +93,20 @@ public sealed class MovableTip : Movable
         var up = UpAt(level);
         var along = (right * first.Right) + (back * first.Back) + (up * first.Up);
         return level <= up * Math.Tan(SteepestLean * Math.PI / 180) && along >= cosine * length * Math.Sqrt((level * level) + (up * up)) * (1 - 1e-12);
+    }
+
+    /// <summary>Along a sphere the chord; at one height the way straight on down or straight back, whichever is longer.</summary>
+    private double FarthestOf(double mostDegrees)
+    {
+        if (keepsLength)
+        {
+            return 2 * length * Math.Sin(Math.Min(mostDegrees, 180) * Math.PI / 360);
+        }
+
+        var lean = Math.Atan2(Math.Sqrt((first.Right * first.Right) + (first.Back * first.Back)), first.Up) * 180 / Math.PI;
+        return Math.Max(LevelAt(lean + mostDegrees) - LevelAt(lean), LevelAt(lean) - LevelAt(lean - mostDegrees));
+
+        double LevelAt(double degrees) => first.Up * Math.Tan(Math.Clamp(degrees, -SteepestLean - Hair, SteepestLean + Hair) * Math.PI / 180);
     }
 
     private double UpAt(double level) => keepsLength ? Math.Sqrt(Math.Max(0, (length * length) - (level * level))) : first.Up;
