@@ -13,11 +13,16 @@ public sealed class MovableTip : Movable
     // What is rounded to a lean that it may have may itself lie farther by so many degrees.
     private const double Hair = 1;
 
+    // Asked of every place that is tried.
+    private static readonly double SineOfSteepest = Math.Sin(SteepestLean * Math.PI / 180);
+    private static readonly double TangentOfSteepest = Math.Tan(SteepestLean * Math.PI / 180);
+
     private readonly (double Right, double Back, double Up) first;
     private readonly bool keepsLength;
     private readonly double? runStep;
     private readonly double cosine;
     private readonly double length;
+    private readonly (double Degrees, double Bearing) firstLean;
 
     /// <summary>Makes one.</summary>
     /// <param name="trunk">Its place among the trunks.</param>
@@ -32,6 +37,8 @@ public sealed class MovableTip : Movable
         cosine = Math.Cos(mostDegrees * Math.PI / 180);
         length = Math.Sqrt((first.Right * first.Right) + (first.Back * first.Back) + (first.Up * first.Up));
         Farthest = FarthestOf(mostDegrees + Hair);
+        var (degrees, bearing, _) = LeanAt(0, 0);
+        firstLean = (degrees, bearing);
     }
 
     /// <inheritdoc/>
@@ -69,8 +76,7 @@ public sealed class MovableTip : Movable
         var (degrees, bearing, _) = LeanAt(rightward, backward);
         degrees = Math.Round(degrees / LeanStep) * LeanStep;
         bearing = Math.Round(bearing) % 360;
-        var (was, toward, _) = LeanAt(0, 0);
-        if (degrees == was && (degrees == 0 || bearing == toward))
+        if (degrees == firstLean.Degrees && (degrees == 0 || bearing == firstLean.Bearing))
         {
             return (0, 0);
         }
@@ -85,14 +91,14 @@ public sealed class MovableTip : Movable
     {
         double right = first.Right + rightward, back = first.Back + backward;
         var level = Math.Sqrt((right * right) + (back * back));
-        if (keepsLength && level >= length * Math.Sin(SteepestLean * Math.PI / 180))
+        if (keepsLength && level >= length * SineOfSteepest)
         {
             return false;
         }
 
         var up = UpAt(level);
         var along = (right * first.Right) + (back * first.Back) + (up * first.Up);
-        return level <= up * Math.Tan(SteepestLean * Math.PI / 180) && along >= cosine * length * Math.Sqrt((level * level) + (up * up)) * (1 - 1e-12);
+        return level <= up * TangentOfSteepest && along >= cosine * length * Math.Sqrt((level * level) + (up * up)) * (1 - 1e-12);
     }
 
     /// <summary>Along a sphere the chord; at one height the way straight on down or straight back, whichever is longer.</summary>
