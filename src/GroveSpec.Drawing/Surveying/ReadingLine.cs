@@ -12,6 +12,8 @@ internal sealed class ReadingLine(DrawnTrunk one, DrawnTrunk other, ReadingLineK
 {
     private const double NextBeside = 5;
 
+    private ((double X, double Y) From, (double X, double Y) To)? ends;
+
     /// <summary>What it is.</summary>
     public ReadingLineKind Kind => kind;
 
@@ -85,7 +87,7 @@ internal sealed class ReadingLine(DrawnTrunk one, DrawnTrunk other, ReadingLineK
     /// <returns>Pixels.</returns>
     public double DistanceFrom(double x, double y)
     {
-        var (from, to) = (At(0, 0), At(1, 0));
+        var (from, to) = ends ??= (At(0, 0), At(1, 0));
         var (runX, runY) = (to.X - from.X, to.Y - from.Y);
         var square = (runX * runX) + (runY * runY);
         var share = square == 0 ? 0 : Math.Clamp((((x - from.X) * runX) + ((y - from.Y) * runY)) / square, 0, 1);

@@ -179,8 +179,14 @@ internal sealed class SurveyLines
     {
         var own = Nearest(line, line, x, y, width);
         var cost = 0.0;
-        foreach (var other in drawn.Where(other => other != line && !line.JoinsTheSame(other)))
+        foreach (var other in drawn)
         {
+            // Of the hundreds of lines of a large network few come near: no part of the text is nearer than its middle by more than half of it.
+            if (other.DistanceFrom(x, y) - (width / 2) > Math.Max(own, ClearOfOthers) || other == line || line.JoinsTheSame(other))
+            {
+                continue;
+            }
+
             var away = Nearest(line, other, x, y, width);
             cost = Math.Max(cost, other.Kind == line.Kind && away < own ? CostOfMistaking : away < ClearOfOthers ? CostOfDoubt : 0);
         }
