@@ -20,7 +20,7 @@ internal sealed class FirstPlace
     {
         this.centred = centred;
         line = CentredMain.LineOf(from, outline);
-        reach = Length.FromMillimetres(Math.Sqrt(outline.AreaInSquareMillimetres / Math.PI));
+        reach = Length.FromMillimetres(outline.RadiusOfEqualCircleInMillimetres);
         var back = new Bearing(line.Right.Degrees + 90);
         var (least, greatest) = outline.Reach(back);
         Best = [.. new[] { -1, 1 }.Select(side => At(line.Middle + (line.Width * (side / 6.0)), (least + greatest) * 0.5, back))];

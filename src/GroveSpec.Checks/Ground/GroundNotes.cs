@@ -26,7 +26,7 @@ internal static class GroundNotes
 
         if (FirstPlace.Of(context, ground) is not null)
         {
-            yield return "Nothing else stands here. The spots keep off the centre line and lie about a third of the way in from a side, where most growers put the largest trunk; for a smaller one, set the largest first.";
+            yield return "No other trunk whose place is known stands here. The spots keep off the centre line and lie about a third of the way in from a side, where most growers put the largest trunk; for a smaller one, set the largest first.";
         }
 
         if (newcomer.Height is null)

@@ -38,7 +38,7 @@ public sealed class ChoiceMeasures
         if (outline is { AreaInSquareMillimetres: > 0 })
         {
             var centre = Centroid(outline);
-            (middle, reach) = ((centre.X.Millimetres, centre.Y.Millimetres), Math.Sqrt(outline.AreaInSquareMillimetres / Math.PI));
+            (middle, reach) = ((centre.X.Millimetres, centre.Y.Millimetres), outline.RadiusOfEqualCircleInMillimetres);
         }
         else if (trunks.Count > 0)
         {

@@ -37,6 +37,9 @@ public sealed class ContainerOutline
     /// <summary>The area within the rim in square millimetres; 0 for a slab whose corners lie on one line.</summary>
     public double AreaInSquareMillimetres { get; }
 
+    /// <summary>The radius of a circle as large as the area within the rim, in millimetres.</summary>
+    public double RadiusOfEqualCircleInMillimetres => Math.Sqrt(AreaInSquareMillimetres / Math.PI);
+
     /// <summary>The half width and half breadth of a round or oval rim, in millimetres; null for one with corners.</summary>
     internal (double Width, double Breadth)? HalfAxesInMillimetres => isEllipse ? (halfWidthMm, halfBreadthMm) : null;
 

@@ -36,7 +36,7 @@ public sealed class GroundBalance
         if (outline is { AreaInSquareMillimetres: > 0 })
         {
             var centre = ChoiceMeasures.Centroid(outline);
-            (middle, reach) = ((centre.X.Millimetres, centre.Y.Millimetres), Math.Sqrt(outline.AreaInSquareMillimetres / Math.PI));
+            (middle, reach) = ((centre.X.Millimetres, centre.Y.Millimetres), outline.RadiusOfEqualCircleInMillimetres);
         }
         else if (others.Count > 0)
         {
