@@ -82,7 +82,7 @@ public sealed record Assessment
         var stated = bound.Planting.StateOn(day);
         TapeAgreement? agreement = null;
         TapeAgreement Agree() => agreement ??= TapeAgreement.Of(stated, tapes, cancellation);
-        var distrusted = TapePlacement.IsWanted(stated) ? Agree().Distrusted(bound.Planting.Tapes) : ImmutableHashSet<int>.Empty;
+        var distrusted = TapePlacement.IsWanted(stated) ? Agree().Distrusted : ImmutableHashSet<int>.Empty;
         var state = TapePlacement.Complete(stated, distrusted);
         var context = new CheckContext(bound.Planting, state, bound.Origins, units) { Tapes = Agree, Distrusted = distrusted };
         var report = Checker.Check(context, bound.Findings, cancellation);
@@ -104,7 +104,7 @@ public sealed record Assessment
 
     /// <summary>What the checks of composition were given, for whoever asks them again. Each call makes another, since a context remembers what was told.</summary>
     /// <returns>The context.</returns>
-    public CheckContext ToContext() => new(Planting, State, Origins, Units) { Distrusted = Tapes?.Distrusted(Planting.Tapes) ?? ImmutableHashSet<int>.Empty };
+    public CheckContext ToContext() => new(Planting, State, Origins, Units) { Distrusted = Tapes?.Distrusted ?? ImmutableHashSet<int>.Empty };
 
     /// <summary>The text that a finding's place lies in.</summary>
     /// <param name="file">The file that the place names.</param>

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using GroveSpec.Model.Quantities;
-using GroveSpec.Model.Readings;
 using GroveSpec.Model.States;
 
 namespace GroveSpec.Craft.Survey;
@@ -10,6 +9,7 @@ public sealed class TapeAgreement
 {
     private readonly (string Name, PlanPoint? At)[] places;
     private readonly (NetworkReading Reading, Length Distance)[] read;
+    private HashSet<int>? distrusted;
 
     /// <summary>Makes one.</summary>
     /// <param name="places">The trunks and the places that the file names.</param>
@@ -31,15 +31,10 @@ public sealed class TapeAgreement
     /// <summary>The readings of each network that do not agree as a tape reads where it cannot be told which are off, by their numbers from 0.</summary>
     public required ImmutableArray<ImmutableArray<int>> Unsettled { get; init; }
 
-    /// <summary>The readings that no trunk should be placed by: those that are off, and those to a trunk whose own place is surely wrong.</summary>
-    /// <param name="readings">The tape readings of the planting.</param>
-    /// <returns>Their numbers from 0.</returns>
-    public IReadOnlySet<int> Distrusted(ImmutableArray<TapeReading> readings)
-    {
-        var wrong = Misplaced.Where(place => place.IsSure).Select(place => place.Trunk).ToHashSet(StringComparer.Ordinal);
-        var toWrong = wrong.Count == 0 ? [] : Enumerable.Range(0, readings.Length).Where(number => wrong.Contains(readings[number].From) || wrong.Contains(readings[number].To));
-        return LeftOut.Select(one => one.Reading).Concat(toWrong).ToHashSet();
-    }
+    /// <summary>The readings that no trunk should be placed by, by their numbers from 0: those that are off, and those to a trunk whose own place is surely wrong.</summary>
+    public IReadOnlySet<int> Distrusted => distrusted ??= LeftOut.Select(one => one.Reading)
+        .Concat(Misplaced.Where(place => place.IsSure).SelectMany(place => read.Select(one => one.Reading).Where(one => places[one.From].Name == place.Trunk || places[one.To].Name == place.Trunk).Select(one => one.Source)))
+        .ToHashSet();
 
     /// <summary>Looks how readings agree. Of more than <see cref="TapeSurvey.MostTrunks"/> trunks without a place that hang together nothing is told.</summary>
     /// <param name="state">The planting on a day, whose thicknesses are those of the day; only places that the file states count as known.</param>

@@ -56,7 +56,7 @@ public static class TapePlacement
         Place(trunks, ReadingsOf(state, distrusted));
         if (distrusted.Count > 0)
         {
-            Place(trunks, ReadingsOf(state, new HashSet<int>()));
+            Place(trunks, ReadingsOf(state, ImmutableHashSet<int>.Empty));
         }
 
         return state with { Trunks = trunks.ToImmutable() };
